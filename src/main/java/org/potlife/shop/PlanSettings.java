@@ -1,0 +1,65 @@
+package org.potlife.shop;
+
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.Collections;
+import java.util.List;
+
+/**
+ * How the plant weighs one plan against another. Money is in the plant's currency.
+ *
+ * @param horizonDays days that a plan may reach ahead, 1 to 180, default 21
+ * @param freezeMinutes runs that start sooner than this stay where they are, minutes, default 60
+ * @param lateWeights weight of a late minute for priority 1, 2, 3 ...; default 10, 5, 2, 1, 1
+ * @param setUpPerHour cost of an hour of set-up, default 45
+ * @param overtimePerHour extra cost of an hour of overtime, default 30
+ * @param emptyBeltPerHour cost of an hour of running an empty belt, default 8
+ * @param runMoved cost of starting a published run at another time, per run, default 4
+ * @param pressChanged cost of moving a published run to another press, per run, default 10
+ * @param finishPerHour cost of an hour that the whole plan ends later, default 2
+ * @param thinSlackPerHour cost of an hour of slack missing to the wanted slack, default 3
+ * @param wantedSlackMinutes slack before the due date that a run should have, minutes, default 120
+ * @param lightBeforeDark cost when an activated ink prints light cloth before dark cloth, default 6
+ * @param longestSolveSeconds upper bound for one solve, seconds, default 300
+ */
+public record PlanSettings(
+    @Min(1) @Max(180) Integer horizonDays,
+    @Min(0) @Max(2880) Integer freezeMinutes,
+    @Size(min = 1, max = 9) List<@NotNull @Min(0) @Max(1000) Integer> lateWeights,
+    @DecimalMin("0") Double setUpPerHour,
+    @DecimalMin("0") Double overtimePerHour,
+    @DecimalMin("0") Double emptyBeltPerHour,
+    @DecimalMin("0") Double runMoved,
+    @DecimalMin("0") Double pressChanged,
+    @DecimalMin("0") Double finishPerHour,
+    @DecimalMin("0") Double thinSlackPerHour,
+    @Min(0) @Max(10080) Integer wantedSlackMinutes,
+    @DecimalMin("0") Double lightBeforeDark,
+    @Min(1) @Max(3600) Integer longestSolveSeconds) {
+
+  public PlanSettings {
+    horizonDays = horizonDays == null ? 21 : horizonDays;
+    freezeMinutes = freezeMinutes == null ? 60 : freezeMinutes;
+    lateWeights =
+        lateWeights == null ? List.of(10, 5, 2, 1, 1) : Collections.unmodifiableList(lateWeights);
+    setUpPerHour = setUpPerHour == null ? 45.0 : setUpPerHour;
+    overtimePerHour = overtimePerHour == null ? 30.0 : overtimePerHour;
+    emptyBeltPerHour = emptyBeltPerHour == null ? 8.0 : emptyBeltPerHour;
+    runMoved = runMoved == null ? 4.0 : runMoved;
+    pressChanged = pressChanged == null ? 10.0 : pressChanged;
+    finishPerHour = finishPerHour == null ? 2.0 : finishPerHour;
+    thinSlackPerHour = thinSlackPerHour == null ? 3.0 : thinSlackPerHour;
+    wantedSlackMinutes = wantedSlackMinutes == null ? 120 : wantedSlackMinutes;
+    lightBeforeDark = lightBeforeDark == null ? 6.0 : lightBeforeDark;
+    longestSolveSeconds = longestSolveSeconds == null ? 300 : longestSolveSeconds;
+  }
+
+  /** All defaults. */
+  public static PlanSettings defaults() {
+    return new PlanSettings(
+        null, null, null, null, null, null, null, null, null, null, null, null, null);
+  }
+}
