@@ -51,9 +51,8 @@ public record PlanSheet(
    * @param id stable name: order, design, position and lot
    * @param lot number of the lot, from 1
    * @param lots number of lots of this print
-   * @param quantity pieces printed, spoilage allowance included, trial pieces of the set-up not
-   * @param trialPieces pieces printed for approval during the set-up; they come out of the same
-   *     blanks
+   * @param quantity pieces printed in all, spoilage allowance and trial pieces included
+   * @param trialPieces pieces of the quantity that are printed for approval during the set-up
    * @param setUpStart start of the set-up
    * @param firstPieceAt when the first piece is printed; garments, ink and dryer are needed from
    *     here on; equals printStart when there is no set-up
@@ -107,7 +106,7 @@ public record PlanSheet(
   /**
    * A stretch of waiting with its one cause.
    *
-   * @param cause closed, garments, same-garments, screens, same-screens, ink-room, dryer, break
+   * @param cause closed, garments, same-garments, screens, same-screens, ink-room, dryer
    * @param minutes length, minutes, rounded
    * @param behind what it waits for, or null
    */
@@ -126,9 +125,9 @@ public record PlanSheet(
    * @param activateFrom start of stirring in the agent; for inks without agent equals activatedAt
    * @param activatedAt end of the activation (the clock starts), or of the mixing
    * @param readyAt earliest stroke
-   * @param useBy latest stroke
    * @param mixer number of the mixer, from 1
-   * @param reserveG part of the mass that is reserve, g
+   * @param useBy latest stroke; null for inks without agent
+   * @param reserveG part of the mass that is reserve or rounding, g
    * @param runs ids of the runs served, in order
    * @param uses what each run draws
    */

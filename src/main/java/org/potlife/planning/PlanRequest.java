@@ -1,0 +1,34 @@
+package org.potlife.planning;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.potlife.order.Order;
+import org.potlife.sheet.PlanSheet;
+import org.potlife.shop.Shop;
+
+/**
+ * What a plan is made from.
+ *
+ * @param shop the plant's set-up
+ * @param orders all open orders
+ * @param day local day from whose start presses may work
+ * @param plannedAt the present moment; no work is planned before it
+ * @param published the plan in force, whose frozen runs are taken over
+ * @param solveSeconds search time after the first plan, seconds
+ * @param seed seed of the search
+ */
+public record PlanRequest(
+    Shop shop,
+    List<Order> orders,
+    LocalDate day,
+    Instant plannedAt,
+    Optional<PlanSheet> published,
+    int solveSeconds,
+    long seed) {
+
+  public PlanRequest {
+    orders = List.copyOf(orders);
+  }
+}
