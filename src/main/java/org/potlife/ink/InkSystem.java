@@ -9,8 +9,8 @@ import jakarta.validation.constraints.PositiveOrZero;
 import jakarta.validation.constraints.Size;
 
 /**
- * What all inks of one make-up have in common. Defaults are common practice; a plant enters what its
- * data sheets say.
+ * What all inks of one make-up have in common. Defaults are common practice; a plant enters what
+ * its data sheets say.
  *
  * @param id name of the system in this plant
  * @param process water-based or discharge

@@ -52,8 +52,7 @@ public record ScreenRoom(
     tapingTables = tapingTables == null ? 1 : tapingTables;
     storeHumidityPercent = storeHumidityPercent == null ? 40.0 : storeHumidityPercent;
     emulsion = emulsion == null ? new Emulsion(null, null, null, null, null) : emulsion;
-    stages =
-        stages == null ? new StageMinutes(null, null, null, null, null, null, null) : stages;
+    stages = stages == null ? new StageMinutes(null, null, null, null, null, null, null) : stages;
     cabinets = cabinets == null ? null : Collections.unmodifiableList(cabinets);
     frames = frames == null ? null : Collections.unmodifiableList(frames);
     kept = kept == null ? List.of() : Collections.unmodifiableList(kept);

@@ -11,7 +11,8 @@ import java.util.List;
  *
  * @param dischargeMinCottonPercent least cotton share for discharge, percent, default 80
  * @param dischargeableDyes dyes that discharge, default reactive
- * @param cottonRegainPercent moisture regain of cotton, percent, default 7 (ASTM D1909, from memory)
+ * @param cottonRegainPercent moisture regain of cotton, percent, default 7 (ASTM D1909, from
+ *     memory)
  * @param otherRegainPercent moisture regain of the other fibres, percent, default 0.4
  * @param spoilagePercent pieces printed beyond the ordered ones, percent, default 3
  */
