@@ -1,0 +1,25 @@
+package org.potlife.simulation;
+
+/**
+ * Prices of the soft score, 1/1000 of the plant currency.
+ *
+ * @param setUpPerHour set-up
+ * @param overtimePerHour overtime
+ * @param emptyBeltPerHour belt in use but empty
+ * @param runMoved published run at another time
+ * @param pressChanged published run on another press
+ * @param finishPerHour later end of the whole plan
+ * @param thinSlackPerHour slack missing to the wanted slack
+ * @param wantedSlackS wanted slack, s
+ * @param lightBeforeDark activated ink on light cloth before dark cloth
+ */
+public record CostSpec(
+    long setUpPerHour,
+    long overtimePerHour,
+    long emptyBeltPerHour,
+    long runMoved,
+    long pressChanged,
+    long finishPerHour,
+    long thinSlackPerHour,
+    int wantedSlackS,
+    long lightBeforeDark) {}

@@ -1,0 +1,40 @@
+package org.potlife.simulation;
+
+/** Frames of one mesh that are free or come back at a known time, soonest first (R8). */
+final class FrameBook {
+
+  private final int[] freeAt;
+  private int count;
+
+  FrameBook(int owned) {
+    freeAt = new int[owned];
+    count = owned;
+  }
+
+  void copyFrom(FrameBook other) {
+    count = other.count;
+    System.arraycopy(other.freeAt, 0, freeAt, 0, count);
+  }
+
+  /** When so many frames are free, or {@link StaffedTime#NEVER}. */
+  int availableAt(int frames) {
+    return frames == 0 ? 0 : frames > count ? StaffedTime.NEVER : freeAt[frames - 1];
+  }
+
+  /** Takes the frames that are free soonest. */
+  void take(int frames) {
+    System.arraycopy(freeAt, frames, freeAt, 0, count - frames);
+    count -= frames;
+  }
+
+  /** Gives a frame back. */
+  void giveBack(int at) {
+    int i = count;
+    while (i > 0 && freeAt[i - 1] > at) {
+      freeAt[i] = freeAt[i - 1];
+      i--;
+    }
+    freeAt[i] = at;
+    count++;
+  }
+}

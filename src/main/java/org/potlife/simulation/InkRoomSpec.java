@@ -1,0 +1,14 @@
+package org.potlife.simulation;
+
+/**
+ * What the simulation knows of the ink room.
+ *
+ * @param staffed staffed time
+ * @param mixers people at the mixer
+ * @param mixS weighing and mixing of a batch, s
+ * @param activateS stirring in the agent of a batch, s
+ * @param containerG most ink in a batch, g
+ * @param reserveG reserve in a batch, g
+ */
+public record InkRoomSpec(
+    StaffedTime staffed, int mixers, int mixS, int activateS, int containerG, int reserveG) {}

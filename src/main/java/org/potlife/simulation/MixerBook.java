@@ -1,0 +1,102 @@
+package org.potlife.simulation;
+
+/**
+ * Busy times of the people at the mixers (R12). A job lies within one staffed stretch. Bookings of
+ * a run that turns out not to fit are taken back by {@link #rollback}.
+ */
+final class MixerBook {
+
+  private final StaffedTime staffed;
+  private final Intervals[] lanes;
+  private final Intervals[] marked;
+  private int lane;
+
+  MixerBook(InkRoomSpec room) {
+    staffed = room.staffed();
+    lanes = new Intervals[room.mixers()];
+    marked = new Intervals[room.mixers()];
+    for (int i = 0; i < lanes.length; i++) {
+      lanes[i] = new Intervals();
+      marked[i] = new Intervals();
+    }
+  }
+
+  void copyFrom(MixerBook other) {
+    for (int i = 0; i < lanes.length; i++) {
+      lanes[i].copyFrom(other.lanes[i]);
+    }
+  }
+
+  void mark() {
+    for (int i = 0; i < lanes.length; i++) {
+      marked[i].copyFrom(lanes[i]);
+    }
+  }
+
+  void rollback() {
+    for (int i = 0; i < lanes.length; i++) {
+      lanes[i].copyFrom(marked[i]);
+    }
+  }
+
+  /** Latest start of a job that ends by {@code deadline} and starts not before; -1 if none. */
+  int latest(int notBefore, int deadline, int length) {
+    int best = -1;
+    for (int i = 0; i < lanes.length; i++) {
+      int start = latestOn(lanes[i], notBefore, deadline, length);
+      if (start > best) {
+        best = start;
+        lane = i;
+      }
+    }
+    return best;
+  }
+
+  private int latestOn(Intervals busy, int notBefore, int deadline, int length) {
+    int end = deadline;
+    int stretch = Math.min(staffed.stretchAt(deadline - 1), staffed.count() - 1);
+    while (stretch >= 0 && end - length >= notBefore) {
+      if (staffed.start(stretch) > end - length) {
+        stretch--;
+        continue;
+      }
+      end = Math.min(end, staffed.end(stretch));
+      int free = busy.latestEnd(end, length);
+      if (free - length >= staffed.start(stretch)) {
+        return free - length >= notBefore ? free - length : -1;
+      }
+      end = free;
+      stretch--;
+    }
+    return -1;
+  }
+
+  /** Earliest end of a job that starts not before; {@link StaffedTime#NEVER} if none. */
+  int earliestEnd(int notBefore, int length) {
+    int best = StaffedTime.NEVER;
+    for (Intervals busy : lanes) {
+      best = Math.min(best, earliestEndOn(busy, notBefore, length));
+    }
+    return best;
+  }
+
+  private int earliestEndOn(Intervals busy, int notBefore, int length) {
+    int at = notBefore;
+    for (int stretch = staffed.stretchAt(at); stretch < staffed.count(); stretch++) {
+      at = busy.earliest(Math.max(at, staffed.start(stretch)), length);
+      if (at + length <= staffed.end(stretch)) {
+        return at + length;
+      }
+    }
+    return StaffedTime.NEVER;
+  }
+
+  /** Which mixer the last {@link #latest} found. */
+  int lane() {
+    return lane;
+  }
+
+  void book(int mixer, int from, int to) {
+    lanes[mixer].book(from, to);
+  }
+}

@@ -1,0 +1,248 @@
+package org.potlife.simulation;
+
+/**
+ * Places one run on one press at the earliest moment that press, shift, garments, screens, ink room
+ * and dryer allow, and books what it uses. Each push to a later moment has one cause.
+ */
+final class Placement {
+
+  /** More pushes than this, and the run is taken to have no place. */
+  private static final int MOST_PUSHES = 4000;
+
+  private final Problem problem;
+  private final SetUp setUps;
+  private final ScreenPipeline screens;
+  private final InkDraw inks;
+  private final BeltWalk walk = new BeltWalk();
+
+  private ShopState state;
+  private RunSpec run;
+  private PressSpec press;
+  private RunSpec.BeltFeed feed;
+  private Trace trace;
+  private int setUp;
+  private int firstPieceS;
+  private int start;
+  private int firstPiece;
+  private int print;
+  private int end;
+
+  Placement(Problem problem, SetUp setUps) {
+    this.problem = problem;
+    this.setUps = setUps;
+    screens = new ScreenPipeline(problem);
+    inks = new InkDraw(problem);
+  }
+
+  /** Places the run and returns true, or counts it as unplaced. */
+  boolean place(ShopState target, int runIndex, int pressIndex, Trace recorder) {
+    state = target;
+    trace = recorder;
+    run = problem.runs()[runIndex];
+    press = problem.presses()[pressIndex];
+    feed = run.feeds()[press.dryer()];
+    int last = state.pressLast[pressIndex];
+    setUp = setUps.seconds(last, runIndex, press);
+    firstPieceS = setUp == 0 ? 0 : press.firstPieceS();
+    start = state.pressFree[pressIndex];
+    int before = start;
+    boolean sameScreens = setUps.none(last, runIndex);
+    if (!waitForScreens(sameScreens)) {
+      return refuse(runIndex, pressIndex, Refusal.SCREENS);
+    }
+    if (!findTime(runIndex)) {
+      return refuse(runIndex, pressIndex, Refusal.HORIZON);
+    }
+    book(runIndex, pressIndex, before);
+    return true;
+  }
+
+  private boolean refuse(int runIndex, int pressIndex, Refusal refusal) {
+    state.unplaced++;
+    if (trace != null) {
+      trace.refuse(runIndex, pressIndex, refusal);
+    }
+    return false;
+  }
+
+  private boolean waitForScreens(boolean sameScreens) {
+    int set = run.screenSet();
+    if (set < 0) {
+      return true;
+    }
+    if (state.setReady[set] < 0) {
+      state.setReady[set] = screens.make(state, set, trace);
+    }
+    if (state.setReady[set] >= StaffedTime.NEVER) {
+      return false;
+    }
+    push(state.setReady[set], Cause.SCREENS);
+    if (!sameScreens) {
+      push(state.setFree[set], Cause.SAME_SCREENS);
+    }
+    return true;
+  }
+
+  private void push(int to, Cause cause) {
+    if (to > start) {
+      if (trace != null) {
+        trace.waitUntil(start, to, cause);
+      }
+      start = to;
+    }
+  }
+
+  private boolean findTime(int runIndex) {
+    StaffedTime staffed = press.staffed();
+    for (int pushes = 0; pushes < MOST_PUSHES; pushes++) {
+      int stretch = staffed.stretchAt(start);
+      if (stretch == staffed.count()) {
+        return false;
+      }
+      push(staffed.start(stretch), Cause.CLOSED);
+      print = staffed.add(start, setUp);
+      if (print > problem.horizonEnd()) {
+        return false;
+      }
+      int spanLast = staffed.spanLast(stretch);
+      if (print > staffed.end(spanLast)) {
+        if (!nextSpan(staffed, spanLast, Cause.CLOSED)) {
+          return false;
+        }
+        continue;
+      }
+      firstPiece = firstPieceS == 0 ? print : staffed.subtract(print, firstPieceS);
+      if (tooEarly(state.lotFree[run.garmentLot()], Cause.SAME_GARMENTS)
+          || tooEarly(run.garmentsFrom(), Cause.GARMENTS)) {
+        continue;
+      }
+      int inkReady = inks.readyFor(state, run, firstPiece);
+      if (inkReady >= StaffedTime.NEVER) {
+        return false;
+      }
+      if (tooEarly(inkReady, Cause.INK_ROOM)) {
+        continue;
+      }
+      end =
+          walk.walk(
+              state.belts[press.dryer()],
+              problem.dryers()[press.dryer()],
+              press,
+              feed,
+              firstPiece,
+              print,
+              run.pieces());
+      if (end == BeltWalk.BLOCKED) {
+        dryerInTheWay(staffed);
+        continue;
+      }
+      if (end == BeltWalk.TOO_LONG) {
+        if (!nextSpan(staffed, spanLast, Cause.CLOSED)) {
+          return false;
+        }
+        continue;
+      }
+      if (end + problem.dryers()[press.dryer()].transitS() > problem.horizonEnd()) {
+        return false;
+      }
+      if (inks.serve(state, run, firstPiece, end, setUp > 0, runIndex, trace) == InkDraw.SERVED) {
+        return true;
+      }
+      if (!nextSpan(staffed, spanLast, Cause.INK_ROOM)) {
+        return false;
+      }
+    }
+    return false;
+  }
+
+  /** Moves the start so that the first piece comes no earlier than {@code need}. */
+  private boolean tooEarly(int need, Cause cause) {
+    if (firstPiece >= need) {
+      return false;
+    }
+    startFor(need, setUp - firstPieceS, cause);
+    return true;
+  }
+
+  private void startFor(int moment, int workBefore, Cause cause) {
+    int at = press.staffed().next(moment);
+    int from = at >= StaffedTime.NEVER ? at : press.staffed().subtract(at, workBefore);
+    push(Math.max(start + 1, from), cause);
+  }
+
+  private void dryerInTheWay(StaffedTime staffed) {
+    int until = walk.blockedUntil();
+    if (walk.blockedAtFirstPiece()) {
+      startFor(until, setUp - firstPieceS, Cause.DRYER);
+    } else {
+      startFor(until, setUp, Cause.DRYER);
+    }
+  }
+
+  private boolean nextSpan(StaffedTime staffed, int spanLast, Cause cause) {
+    if (spanLast + 1 >= staffed.count()) {
+      return false;
+    }
+    push(staffed.start(spanLast + 1), cause);
+    return true;
+  }
+
+  private void book(int runIndex, int pressIndex, int before) {
+    DryerSpec dryer = problem.dryers()[press.dryer()];
+    int off = end + dryer.transitS();
+    long empty = walk.book(state.belts[press.dryer()], feed, firstPiece, print, off);
+    CostSpec costs = problem.costs();
+    state.addHourly(CostKind.EMPTY_BELT, costs.emptyBeltPerHour(), empty / 1000);
+    state.addHourly(CostKind.SET_UP, costs.setUpPerHour(), setUp);
+    int overtime = press.staffed().overtimeAt(end) - press.staffed().overtimeAt(start);
+    state.addHourly(CostKind.OVERTIME, costs.overtimePerHour(), overtime);
+    change(runIndex, pressIndex, costs);
+    darkBeforeLight(costs);
+    state.lotFree[run.garmentLot()] = off + dryer.coolS();
+    state.lotStage[run.garmentLot()]++;
+    state.pressFree[pressIndex] = end;
+    state.pressLast[pressIndex] = runIndex;
+    releaseScreens();
+    state.finish(problem, run.order(), off);
+    if (trace != null) {
+      trace.place(runIndex, pressIndex, before, start, firstPiece, print, end, off, setUp, walk);
+    }
+  }
+
+  private void releaseScreens() {
+    int set = run.screenSet();
+    if (set < 0) {
+      return;
+    }
+    ScreenSetSpec spec = problem.sets()[set];
+    state.setFree[set] = Math.max(state.setFree[set], end + press.tearDownS() * spec.screens());
+    state.setLeft[set]--;
+    if (state.setLeft[set] == 0) {
+      screens.giveBack(state, set, state.setFree[set]);
+    }
+  }
+
+  private void change(int runIndex, int pressIndex, CostSpec costs) {
+    int published = problem.publishedStart()[runIndex];
+    if (published >= 0) {
+      state.add(CostKind.CHANGE, published == start ? 0 : costs.runMoved());
+      boolean samePress = problem.publishedPress()[runIndex] == pressIndex;
+      state.add(CostKind.CHANGE, samePress ? 0 : costs.pressChanged());
+    }
+  }
+
+  /** R13: leftovers of an activated ink can serve light cloth, so dark cloth goes first. */
+  private void darkBeforeLight(CostSpec costs) {
+    int day = inks.dayOf(firstPiece);
+    for (RunSpec.InkNeed need : run.needs()) {
+      int ink = need.ink();
+      if (problem.inks()[ink].activated()) {
+        if (state.inkDay[ink] == day && state.inkLightness[ink] > run.clothLightness()) {
+          state.add(CostKind.LIGHT_BEFORE_DARK, costs.lightBeforeDark());
+        }
+        state.inkDay[ink] = day;
+        state.inkLightness[ink] = run.clothLightness();
+      }
+    }
+  }
+}

@@ -1,0 +1,29 @@
+package org.potlife.simulation;
+
+/**
+ * Everything that stays the same while sequences are tried. Times are whole seconds from the plan's
+ * origin. Runs below {@code movable} are sequenced; those from there on are taken over and only
+ * serve as predecessors on their presses.
+ *
+ * @param dayStart starts of the local days, ascending, the first one not after 0
+ * @param horizonEnd nothing ends later, s
+ * @param publishedStart by run, start in the published plan, s; -1 if none
+ * @param publishedPress by run, its press in the published plan; -1 if none
+ */
+public record Problem(
+    int movable,
+    RunSpec[] runs,
+    PressSpec[] presses,
+    DryerSpec[] dryers,
+    InkSpec[] inks,
+    ScreenSetSpec[] sets,
+    OrderSpec[] orders,
+    int lots,
+    ScreenRoomSpec screenRoom,
+    InkRoomSpec inkRoom,
+    CostSpec costs,
+    int[] dayStart,
+    int horizonEnd,
+    int[] publishedStart,
+    int[] publishedPress,
+    TakenOver takenOver) {}

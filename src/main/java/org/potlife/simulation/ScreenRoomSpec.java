@@ -1,0 +1,62 @@
+package org.potlife.simulation;
+
+/**
+ * What the simulation knows of the screen room.
+ *
+ * @param staffed staffed time
+ * @param places number of places by {@link Place}
+ * @param stageS hands-on seconds per screen by {@link HandStage}
+ * @param reclaimS seconds per screen until a released frame can be used again
+ * @param cabinets drying cabinets
+ * @param frames frames owned, by mesh
+ */
+public record ScreenRoomSpec(
+    StaffedTime staffed,
+    int[] places,
+    int[] stageS,
+    int reclaimS,
+    Cabinet[] cabinets,
+    int[] frames) {
+
+  /** A kind of place that takes one screen at a time. */
+  public enum Place {
+    SINK,
+    BENCH,
+    EXPOSURE,
+    BOOTH,
+    TABLE
+  }
+
+  /** A stage done by hand, and where. */
+  public enum HandStage {
+    DEGREASE(Place.SINK),
+    COAT(Place.BENCH),
+    EXPOSE(Place.EXPOSURE),
+    WASH_OUT(Place.BOOTH),
+    POST_EXPOSE(Place.EXPOSURE),
+    TAPE(Place.TABLE);
+
+    final Place place;
+
+    HandStage(Place place) {
+      this.place = place;
+    }
+  }
+
+  /** A stage of drying in a cabinet; each is a state of wetness of its own (R6). */
+  public enum DryStage {
+    DEGREASED,
+    COATED,
+    WASHED
+  }
+
+  /**
+   * A drying cabinet.
+   *
+   * @param frames screens per load
+   * @param gatherS how long a load is collected, s
+   * @param drying its climate over the horizon
+   * @param requiredPaS drying required by {@link DryStage}, reserve included, Pa s
+   */
+  public record Cabinet(int frames, int gatherS, Drying drying, double[] requiredPaS) {}
+}

@@ -1,0 +1,64 @@
+package org.potlife.simulation;
+
+import java.util.List;
+
+/**
+ * What is already under way or frozen when the plan begins (R22), as bookings.
+ *
+ * @param pressFree by press, when it is free, s
+ * @param lotFree by garment lot, when its garments are cool, s; 0 if untouched
+ * @param lotStage by garment lot, prints of it that are done
+ * @param orderEnd by order, when its taken-over runs are off the belt, s; -1 if none
+ * @param setFree by screen set, when taken-over runs release it, s; 0 if none
+ * @param belts loads on the dryers
+ * @param mixing busy times of the mixers
+ * @param hands busy times of the screen room's places
+ * @param loads cabinet loads
+ * @param frames frames held, by mesh, with the time of their return
+ */
+public record TakenOver(
+    int[] pressFree,
+    int[] lotFree,
+    int[] lotStage,
+    int[] orderEnd,
+    int[] setFree,
+    List<BeltLoad> belts,
+    List<Busy> mixing,
+    List<Busy> hands,
+    List<CabinetLoad> loads,
+    List<FrameHeld> frames) {
+
+  /** Load on a dryer over a period; units as in {@link RunSpec.BeltFeed}. */
+  public record BeltLoad(int dryer, int from, int to, int speedLimit, int area, int heat) {}
+
+  /**
+   * A place that is busy.
+   *
+   * @param kind for hands the ordinal of the place; for mixing 0
+   * @param lane which of them, from 0
+   */
+  public record Busy(int kind, int lane, int from, int to) {}
+
+  /** A load of a cabinet; nothing may be added. */
+  public record CabinetLoad(int cabinet, int stage, int from, int to, int frames) {}
+
+  /** A frame that comes back later. */
+  public record FrameHeld(int mesh, int until) {}
+
+  /** Nothing is under way. */
+  public static TakenOver nothing(int presses, int lots, int orders, int sets) {
+    int[] ends = new int[orders];
+    java.util.Arrays.fill(ends, -1);
+    return new TakenOver(
+        new int[presses],
+        new int[lots],
+        new int[lots],
+        ends,
+        new int[sets],
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+}
