@@ -2,6 +2,9 @@ package org.potlife.web;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import org.potlife.plan.PlanSummary;
+import org.potlife.plan.StoredPlan;
+import org.potlife.plan.list.PlanIndex;
 
 /**
  * What stands at the head of every sheet, so that nobody works from the wrong one.
@@ -26,6 +29,20 @@ public record PageHead(
     LocalDate planDay,
     LocalDate day,
     Instant printedAt) {
+
+  static PageHead of(StoredPlan plan, PlanIndex index, LocalDate day, Instant printedAt) {
+    PlanSummary summary = plan.summary();
+    return new PageHead(
+        summary.plant(),
+        index.shop().name(),
+        summary.id(),
+        summary.version(),
+        summary.state().word(),
+        summary.stale(),
+        summary.day(),
+        day,
+        printedAt);
+  }
 
   /** Address of the plan's pages, with a slash at its end. */
   public String pages() {

@@ -2,7 +2,6 @@ package org.potlife.web;
 
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
-import java.util.List;
 import org.potlife.plan.list.ActivationList;
 import org.potlife.plan.list.BeltList;
 import org.potlife.plan.list.LateList;
@@ -19,8 +18,7 @@ final class Pages {
   static native TemplateInstance plan(
       PageHead head, WallTime time, PlanOverview overview, PressList presses);
 
-  static native TemplateInstance activations(
-      PageHead head, WallTime time, ActivationList list, List<String> cautions);
+  static native TemplateInstance activations(PageHead head, WallTime time, ActivationList list);
 
   static native TemplateInstance screens(PageHead head, WallTime time, ScreenList list);
 
@@ -29,6 +27,8 @@ final class Pages {
   static native TemplateInstance belts(PageHead head, WallTime time, BeltList list);
 
   static native TemplateInstance late(PageHead head, WallTime time, LateList list);
+
+  static native TemplateInstance waiting(String title, String text, boolean again, String link);
 
   static native TemplateInstance start(StartView view);
 }

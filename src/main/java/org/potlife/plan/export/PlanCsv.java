@@ -1,6 +1,9 @@
 package org.potlife.plan.export;
 
 import java.util.List;
+import org.potlife.audit.AuditReport;
+import org.potlife.audit.Finding;
+import org.potlife.audit.RuleResult;
 import org.potlife.plan.list.ActivationList;
 import org.potlife.plan.list.ActivationList.Weighing;
 import org.potlife.plan.list.BeltList;
@@ -304,6 +307,20 @@ public final class PlanCsv {
         new CsvTable("order", "customer", "dueAt", "plannedFinish", "lateMinutes", "complete");
     for (PlanOverview.Promise p : overview.promises()) {
       csv.row(p.order(), p.customer(), p.dueAt(), p.plannedFinish(), p.lateMinutes(), p.complete());
+    }
+    return csv.text();
+  }
+
+  /** One row per finding, and one per rule without a finding. */
+  public static String audit(AuditReport audit) {
+    CsvTable csv = new CsvTable("rule", "name", "checked", "subject", "detail");
+    for (RuleResult rule : audit.rules()) {
+      if (rule.findings().isEmpty()) {
+        csv.row(rule.rule(), rule.name(), rule.checked(), null, null);
+      }
+      for (Finding finding : rule.findings()) {
+        csv.row(finding.rule(), rule.name(), rule.checked(), finding.subject(), finding.detail());
+      }
     }
     return csv.text();
   }

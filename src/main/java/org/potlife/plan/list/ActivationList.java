@@ -10,8 +10,10 @@ import java.util.List;
  * order. Inks without agent are on it too; they have no clock.
  *
  * @param agentG agent for all batches of the list, g
+ * @param cautions what to keep in mind; empty on a day without agent
  */
-public record ActivationList(LocalDate day, int agentG, List<Batch> batches) {
+public record ActivationList(
+    LocalDate day, int agentG, List<Batch> batches, List<String> cautions) {
 
   /** The list of a day. */
   public static ActivationList of(PlanIndex plan, LocalDate day) {

@@ -35,7 +35,8 @@ final class ActivationMapping {
             .sorted(WORKING_ORDER)
             .map(this::batch)
             .toList();
-    return new ActivationList(day, batches.stream().mapToInt(Batch::agentG).sum(), batches);
+    int agentG = batches.stream().mapToInt(Batch::agentG).sum();
+    return new ActivationList(day, agentG, batches, agentG > 0 ? InkCautions.lines() : List.of());
   }
 
   /** A batch mixed the evening before and activated in the morning is work of both days. */

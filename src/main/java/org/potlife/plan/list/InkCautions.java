@@ -6,12 +6,12 @@ import java.util.List;
  * What is to be kept in mind where discharge ink is weighed, activated and cured. Reminders only:
  * the plan knows nothing of the room's air and declares nothing safe.
  */
-public final class InkCautions {
+final class InkCautions {
 
   private InkCautions() {}
 
   /** The reminders, in the order in which they are met during the work. */
-  public static List<String> lines() {
+  static List<String> lines() {
     return List.of(
         "The agent is a reducing agent. Keep it dry, cool and closed, away from acids, oxidisers and"
             + " heat.",
