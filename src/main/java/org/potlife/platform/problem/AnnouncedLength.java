@@ -2,7 +2,6 @@ package org.potlife.platform.problem;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import io.quarkus.runtime.configuration.MemorySize;
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.core.http.HttpServerRequest;
 import io.vertx.ext.web.Router;
@@ -10,56 +9,37 @@ import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.event.Observes;
 import jakarta.inject.Inject;
 import jakarta.inject.Singleton;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
- * Problem documents for bodies over the limit, which are refused before any resource is reached.
+ * Refuses a body whose announced length is over the limit, before anything else sees the request.
  *
  * <p>A client that is cut off while it still sends sees a broken connection and never the answer,
  * so a body that is not absurdly long is read to its end and thrown away first.
  */
 @Singleton
-final class ProblemRoutes {
-
-  private static final long LONGEST_DRAINED = 256L << 20;
+final class AnnouncedLength {
 
   private final ObjectMapper mapper;
-  private final long limit;
+  private final BodyLimit limit;
 
   @Inject
-  ProblemRoutes(
-      ObjectMapper mapper,
-      @ConfigProperty(name = "quarkus.http.limits.max-body-size") MemorySize limit) {
+  AnnouncedLength(ObjectMapper mapper, BodyLimit limit) {
     this.mapper = mapper;
-    this.limit = limit.asLongValue();
+    this.limit = limit;
   }
 
   void install(@Observes Router router) {
-    router
-        .route()
-        .order(Integer.MIN_VALUE)
-        .handler(this::refuseAnnounced)
-        .failureHandler(this::refuseFound);
+    router.route().order(Integer.MIN_VALUE).handler(this::refuseAnnounced);
   }
 
-  /** A body whose announced length is over the limit. */
   private void refuseAnnounced(RoutingContext context) {
     long length = announced(context.request());
-    if (length <= limit) {
+    if (length <= limit.bytes()) {
       context.next();
-    } else if (length > LONGEST_DRAINED) {
+    } else if (length > limit.hardBytes()) {
       answer(context);
     } else {
       context.request().handler(ignored -> {}).endHandler(end -> answer(context)).resume();
-    }
-  }
-
-  /** A body of unannounced length that grew over the limit. */
-  private void refuseFound(RoutingContext context) {
-    if (context.statusCode() == ProblemType.TOO_LARGE.status() && !context.response().ended()) {
-      answer(context);
-    } else {
-      context.next();
     }
   }
 
@@ -73,12 +53,7 @@ final class ProblemRoutes {
   }
 
   private void answer(RoutingContext context) {
-    Problem problem =
-        Problem.of(
-            ProblemType.TOO_LARGE,
-            "A body may have "
-                + (limit >> 20)
-                + " MiB at most. Send the orders in several requests.");
+    Problem problem = limit.problem();
     context
         .response()
         .setStatusCode(problem.status())
