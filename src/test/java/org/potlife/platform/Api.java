@@ -4,6 +4,7 @@ import static io.restassured.RestAssured.given;
 
 import io.restassured.http.ContentType;
 import io.restassured.response.Response;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -64,7 +65,7 @@ public final class Api {
   }
 
   private static Map<String, String> map(String... headers) {
-    Map<String, String> map = new java.util.LinkedHashMap<>();
+    Map<String, String> map = new LinkedHashMap<>();
     for (int i = 0; i < headers.length; i += 2) {
       map.put(headers[i], headers[i + 1]);
     }

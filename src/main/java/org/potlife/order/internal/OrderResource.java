@@ -31,8 +31,11 @@ import org.potlife.shop.Shop;
 import org.potlife.shop.Shops;
 import org.potlife.shop.StoredShop;
 
-/** One order. */
-@Path("/api/v1/plants/{plant}/orders/{reference}")
+/**
+ * One order. The reference stands at the methods: with two class paths of which one begins with the
+ * other, a method that is not offered would be answered with 404.
+ */
+@Path("/api/v1/plants/{plant}/orders")
 @Tag(name = "orders", description = "Orders as the ERP pushes them, and what is promised for them")
 @Produces(MediaType.APPLICATION_JSON)
 public class OrderResource {
@@ -51,6 +54,7 @@ public class OrderResource {
   }
 
   @GET
+  @Path("{reference}")
   @Operation(summary = "The order with its state and its promise")
   @APIResponse(
       responseCode = "200",
@@ -61,6 +65,7 @@ public class OrderResource {
   }
 
   @PUT
+  @Path("{reference}")
   @Consumes(MediaType.APPLICATION_JSON)
   @Transactional
   @Operation(
@@ -88,6 +93,7 @@ public class OrderResource {
   }
 
   @DELETE
+  @Path("{reference}")
   @Transactional
   @Operation(summary = "Cancels an order; refused once printing has started")
   @APIResponse(responseCode = "204", description = "The order is cancelled")
