@@ -1,6 +1,5 @@
 package org.potlife.audit;
 
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -233,17 +232,15 @@ final class EvidenceReader {
     return new ScreenFacts(
         line,
         ScreenKey.of(line),
-        seconds(line.readyAt(), line, "ready time"),
-        seconds(line.releasedAt(), line, "release time"),
+        line.kept() && line.readyAt() == null
+                || !reader.legible(line.readyAt(), line.id(), "ready time")
+            ? null
+            : Long.valueOf(line.readyAt().toEpochSecond()),
+        reader.legible(line.releasedAt(), line.id(), "release time")
+            ? Long.valueOf(line.releasedAt().toEpochSecond())
+            : null,
         used,
         steps);
-  }
-
-  private Long seconds(OffsetDateTime time, ScreenLine line, String what) {
-    if (line.kept() && time == null) {
-      return null;
-    }
-    return reader.legible(time, line.id(), what) ? time.toEpochSecond() : null;
   }
 
   private List<BeltFacts> belts() {

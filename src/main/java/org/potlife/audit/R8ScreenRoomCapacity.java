@@ -31,6 +31,7 @@ final class R8ScreenRoomCapacity implements Rule {
   public void check(Evidence evidence, Notes notes) {
     List<ScreenFacts> made = evidence.screens().stream().filter(screen -> !screen.kept()).toList();
     made.forEach(screen -> stages(evidence, screen, notes));
+    evidence.screens().forEach(screen -> released(evidence, screen, notes));
     setsMoveTogether(evidence, made, notes);
     oneScreenAtATime(evidence, made, notes);
     keptFirst(evidence, notes);
@@ -68,6 +69,9 @@ final class R8ScreenRoomCapacity implements Rule {
           worked / 60.0,
           needed / 60);
     }
+  }
+
+  private static void released(Evidence evidence, ScreenFacts screen, Notes notes) {
     if (!screen.runs().isEmpty() && screen.releasedAt() != null) {
       long released = R4ScreensReady.releasedAt(screen.runs().get(screen.runs().size() - 1));
       notes.check(
