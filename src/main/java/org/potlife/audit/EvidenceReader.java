@@ -209,11 +209,7 @@ final class EvidenceReader {
             .sorted(Comparator.comparingLong(RunFacts::setUpStart))
             .toList();
     List<ScreenFacts.Step> steps = new ArrayList<>();
-    List<StepLine> lines =
-        line.kept() && line.steps() == null
-            ? List.of()
-            : reader.lines(line.steps(), line.id(), "steps");
-    for (StepLine step : lines) {
+    for (StepLine step : reader.lines(line.steps(), line.id(), "steps")) {
       Optional<Stage> stage = Stage.find(step.step());
       if (notes.check(stage.isPresent(), line.id(), "has the unknown step %s", step.step())
           & reader.inOrder(

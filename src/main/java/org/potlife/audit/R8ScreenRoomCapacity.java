@@ -159,6 +159,10 @@ final class R8ScreenRoomCapacity implements Rule {
         int left = free.merge(screen.key(), -1, Integer::sum);
         notes.check(
             left >= 0, screen.id(), "is said to be kept, no kept stencil left of %s", screen.key());
+        notes.check(
+            screen.steps().isEmpty(),
+            screen.id(),
+            "is kept ready for the press and worked on again");
       }
     }
     for (ScreenFacts screen : evidence.screens()) {

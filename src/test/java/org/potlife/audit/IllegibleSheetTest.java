@@ -20,7 +20,7 @@ class IllegibleSheetTest {
 
   /** Fields without which a plan can still be worked by. */
   private static final Set<String> MAY_BE_MISSING =
-      Set.of("customer", "behind", "latestFrom", "bound", "cost", "waits");
+      Set.of("customer", "behind", "latestFrom", "bound", "cost");
 
   @Test
   void whatMustBeThereAndIsMissingIsAlwaysFound() {
@@ -41,7 +41,7 @@ class IllegibleSheetTest {
   @RepeatedTest(10)
   void noisySheetsNeverMakeItThrow(RepetitionInfo repetition) {
     Random random = new Random(repetition.getCurrentRepetition());
-    for (int i = 0; i < 150; i++) {
+    for (int i = 0; i < 100; i++) {
       PlanSheet sheet = GoodPlan.sheet();
       PlanSheet published = GoodPlan.sheet();
       for (int change = random.nextInt(4); change >= 0; change--) {

@@ -21,16 +21,4 @@ class TwoRulesAtOnceTest {
     assertThat(elsewhere.report().findings())
         .anySatisfy(finding -> assertThat(finding.detail()).contains("is with run GS-2.wave"));
   }
-
-  @Test
-  void anEmptyCartridgeOfInkIsNeitherEnoughNorEvenlySpread() {
-    Audited dry =
-        Audited.good()
-            .sheet("batches", java.util.List.of())
-            .sheet(
-                "runs",
-                Edit.each(
-                    GoodPlan.sheet().runs(), r -> Edit.with(r, "batches", java.util.List.of())));
-    assertThat(dry.brokenRules()).containsExactly("R11");
-  }
 }
