@@ -255,6 +255,11 @@ final class EvidenceReader {
                   "has the impossible speed %s m/min",
                   line.speedMPerMin());
       reader.lines(line.runs(), "belt " + line.dryer(), "runs");
+      notes.check(
+          line.bound() != null && line.bound().matches("dwell|area|heat|none"),
+          "belt " + line.dryer(),
+          "is said to be bound by %s",
+          line.bound());
       if (legible) {
         read.add(
             new BeltFacts(

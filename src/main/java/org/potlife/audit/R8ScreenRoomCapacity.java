@@ -94,6 +94,7 @@ final class R8ScreenRoomCapacity implements Rule {
                     set -> new ArrayList<>())
                 .add(screen));
     for (List<ScreenFacts> set : sets.values()) {
+      ready(evidence, set, notes);
       Stage[] stages = Stage.values();
       for (int i = 1; i < stages.length; i++) {
         // whether a screen is exposed before its own coat is dry is R5's question
@@ -115,6 +116,27 @@ final class R8ScreenRoomCapacity implements Rule {
               before,
               evidence.at(done));
         }
+      }
+    }
+  }
+
+  private static void ready(Evidence evidence, List<ScreenFacts> set, Notes notes) {
+    long all =
+        set.stream()
+            .flatMap(screen -> screen.step(Stage.TAPE).stream())
+            .mapToLong(ScreenFacts.Step::to)
+            .max()
+            .orElse(Long.MAX_VALUE);
+    for (ScreenFacts screen : set) {
+      long own = screen.step(Stage.TAPE).map(ScreenFacts.Step::to).orElse(0L);
+      if (screen.readyAt() != null) {
+        notes.check(
+            screen.readyAt() >= own && screen.readyAt() <= all,
+            screen.id(),
+            "is said to be ready %s, it is taped %s, its set %s",
+            evidence.at(screen.readyAt()),
+            evidence.at(own),
+            evidence.at(all == Long.MAX_VALUE ? own : all));
       }
     }
   }

@@ -120,7 +120,25 @@ class BrokenRulesTest {
         broken(
             "R4",
             "ready after the set-up starts",
-            p -> p.screen("crest-sun", "readyAt", tue("07:00:01"))),
+            p -> {
+              Audited late = p;
+              for (String screen : List.of("crest-sun", "crest-brick")) {
+                var tape = Stage.TAPE;
+                String minute = screen.equals("crest-sun") ? "07:05:00" : "07:09:00";
+                late =
+                    late.step(screen, tape, "from", tue(minute).minusMinutes(4), "to", tue(minute))
+                        .screen(screen, "readyAt", tue(minute));
+              }
+              return late;
+            }),
+        broken(
+            "R8",
+            "ready before it is taped",
+            p -> p.screen("crest-sun", "readyAt", mon("21:00:00"))),
+        broken(
+            "R8",
+            "ready long after it is taped",
+            p -> p.screen("crest-sun", "readyAt", tue("06:00:00"))),
         broken("R4", "screen of another design", p -> p.screen("wave-brick", "design", "waves")),
         broken(
             "R5",

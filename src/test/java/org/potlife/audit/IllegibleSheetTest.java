@@ -20,22 +20,24 @@ class IllegibleSheetTest {
 
   /** Fields without which a plan can still be worked by. */
   private static final Set<String> MAY_BE_MISSING =
-      Set.of("customer", "behind", "latestFrom", "bound", "cost");
+      Set.of("customer", "behind", "latestFrom", "cost");
 
   @Test
   void whatMustBeThereAndIsMissingIsAlwaysFound() {
-    Missing missing = new Missing();
-    for (int field = 0; missing.remaining(); field++) {
-      PlanSheet sheet = missing.without(field);
-      if (sheet != null) {
-        AuditReport report = audit(sheet, Optional.of(GoodPlan.sheet()));
-        if (!MAY_BE_MISSING.contains(missing.name)) {
-          // frozen runs aside, which this test does not set
-          assertThat(report.findings()).as(missing.name).isNotEmpty();
-        }
+    Leaves missing = new Leaves((name, value) -> true, value -> null);
+    int field = 0;
+    for (; ; field++) {
+      PlanSheet sheet = missing.changed(GoodPlan.sheet(), field);
+      if (missing.path() == null) {
+        break;
+      }
+      AuditReport report = audit(sheet, Optional.of(GoodPlan.sheet()));
+      String name = missing.path().substring(missing.path().lastIndexOf('.') + 1);
+      if (!MAY_BE_MISSING.contains(name)) {
+        assertThat(report.findings()).as(missing.path()).isNotEmpty();
       }
     }
-    assertThat(missing.fields).isGreaterThan(400);
+    assertThat(field).isGreaterThan(400);
   }
 
   @RepeatedTest(10)
@@ -57,60 +59,6 @@ class IllegibleSheetTest {
     return Audit.of(SmallShop.shop(), SmallShop.orders(), sheet, published);
   }
 
-  /** Takes one field after the other away. */
-  private static final class Missing {
-    int fields = 1;
-    String name;
-    private int next;
-    private int wanted;
-
-    boolean remaining() {
-      return next < fields;
-    }
-
-    PlanSheet without(int field) {
-      next = field + 1;
-      wanted = field;
-      name = null;
-      int[] seen = {0};
-      Object sheet = strip(GoodPlan.sheet(), seen);
-      fields = Math.max(fields, seen[0]);
-      return name == null ? null : (PlanSheet) sheet;
-    }
-
-    private Object strip(Object value, int[] seen) {
-      if (value instanceof Record line) {
-        Object[] change = new Object[0];
-        for (RecordComponent component : line.getClass().getRecordComponents()) {
-          Object part = Noise.value(component, line);
-          if (component.getType().isPrimitive() || part == null) {
-            continue;
-          }
-          if (seen[0]++ == wanted) {
-            name = component.getName();
-            change = new Object[] {component.getName(), null};
-          } else {
-            Object stripped = strip(part, seen);
-            if (stripped != part) {
-              change = new Object[] {component.getName(), stripped};
-            }
-          }
-        }
-        return change.length == 0 ? line : Edit.with(line, change);
-      }
-      if (value instanceof List<?> list) {
-        List<Object> copy = new ArrayList<>(list);
-        for (int i = 0; i < copy.size(); i++) {
-          copy.set(i, strip(list.get(i), seen));
-          if (copy.get(i) != list.get(i)) {
-            return copy;
-          }
-        }
-      }
-      return value;
-    }
-  }
-
   /** Changes something somewhere. */
   private static final class Noise {
 
@@ -123,7 +71,7 @@ class IllegibleSheetTest {
       if (value instanceof Record line) {
         RecordComponent[] components = line.getClass().getRecordComponents();
         RecordComponent component = components[random.nextInt(components.length)];
-        Object part = in(value(component, line), random);
+        Object part = in(Leaves.value(component, line), random);
         return part == null && component.getType().isPrimitive()
             ? line
             : Edit.with(line, component.getName(), part);
@@ -179,14 +127,6 @@ class IllegibleSheetTest {
         return !flag;
       }
       return value instanceof String ? "x%s%d" : value;
-    }
-
-    static Object value(RecordComponent component, Record line) {
-      try {
-        return component.getAccessor().invoke(line);
-      } catch (ReflectiveOperationException e) {
-        throw new IllegalStateException(e);
-      }
     }
   }
 }
