@@ -198,6 +198,7 @@ final class Placement {
     state.addHourly(CostKind.OVERTIME, costs.overtimePerHour(), overtime);
     change(runIndex, pressIndex, costs);
     darkBeforeLight(costs);
+    int mounted = setUps.mounted(state.pressLast[pressIndex], runIndex);
     state.lotFree[run.garmentLot()] = off + dryer.coolS();
     state.lotStage[run.garmentLot()]++;
     state.pressFree[pressIndex] = end;
@@ -205,7 +206,8 @@ final class Placement {
     releaseScreens();
     state.finish(problem, run.order(), off);
     if (trace != null) {
-      trace.place(runIndex, pressIndex, before, start, firstPiece, print, end, off, setUp, walk);
+      trace.place(
+          runIndex, pressIndex, before, start, firstPiece, print, end, off, setUp, mounted, walk);
     }
   }
 

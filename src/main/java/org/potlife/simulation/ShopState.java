@@ -113,9 +113,12 @@ final class ShopState {
     }
     for (TakenOver.FrameHeld held : before.frames()) {
       frames[held.mesh()].take(1);
-      frames[held.mesh()].giveBack(held.until());
+      if (held.until() != TakenOver.FrameHeld.FOR_GOOD) {
+        frames[held.mesh()].giveBack(held.until());
+      }
     }
     Arrays.fill(batchUseBy, -1);
+    before.batches().forEach(batch -> takeOver(problem, batch));
     Arrays.fill(inkDay, -1);
     Arrays.fill(orderEnd, -1);
     for (int order = 0; order < orderEnd.length; order++) {
@@ -123,6 +126,23 @@ final class ShopState {
         finish(problem, order, before.orderEnd()[order]);
       }
     }
+  }
+
+  private void takeOver(Problem problem, TakenOver.LiveBatch batch) {
+    int slot = batch.ink() * BATCHES_PER_INK;
+    for (int i = slot + 1; i < (batch.ink() + 1) * BATCHES_PER_INK; i++) {
+      slot = batchUseBy[i] < batchUseBy[slot] ? i : slot;
+    }
+    int day = problem.dayStart().length - 1;
+    while (day > 0 && problem.dayStart()[day] > batch.done()) {
+      day--;
+    }
+    batchReady[slot] = batch.ready();
+    batchUseBy[slot] = batch.useBy();
+    batchRoomG[slot] = batch.roomG();
+    batchDay[slot] = day;
+    batchId[slot] = batches;
+    batches++;
   }
 
   void copyFrom(ShopState other) {
