@@ -1,0 +1,63 @@
+package org.potlife.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.potlife.order.Order;
+import org.potlife.sheet.PlanSheet;
+import org.potlife.shop.Shop;
+
+/** Checks a finished plan against every rule of the shop. */
+public final class Audit {
+
+  private static final List<Rule> RULES =
+      List.of(
+          new R1Fit(),
+          new R2OneRunAtATime(),
+          new R3StaffedTime(),
+          new R4ScreensReady(),
+          new R5DryBeforeExposure(),
+          new R6NoWetAmongDry(),
+          new R7ShelfLife(),
+          new R8ScreenRoomCapacity(),
+          new R9Recipe(),
+          new R10PotLife(),
+          new R11OnlyTodaysInk(),
+          new R12InkRoomCapacity(),
+          new R13Leftovers(),
+          new R13aLateActivation(),
+          new R14Dwell(),
+          new R15BeltArea(),
+          new R16Water(),
+          new R16aStraightIntoTheTunnel(),
+          new R17CoolBetweenPrints(),
+          new R18Released(),
+          new R19DischargeableCloth(),
+          new R20Quantity(),
+          new R21Promises(),
+          new R22WhatHasStartedStays());
+
+  private Audit() {}
+
+  /**
+   * Audits a plan. Never throws for what is on the sheet: what cannot be read is a finding.
+   *
+   * @param shop the plant's set-up, valid in itself
+   * @param orders all open orders, valid in themselves
+   * @param sheet the plan
+   * @param published the plan in force when this one was made, whose frozen runs must stay
+   */
+  public static AuditReport of(
+      Shop shop, List<Order> orders, PlanSheet sheet, Optional<PlanSheet> published) {
+    List<RuleResult> results = new ArrayList<>();
+    Notes reading = new Notes(EvidenceReader.NUMBER);
+    Evidence evidence = new EvidenceReader(shop, orders, sheet, published, reading).read();
+    results.add(reading.result(EvidenceReader.TITLE));
+    for (Rule rule : RULES) {
+      Notes notes = new Notes(rule.number());
+      rule.check(evidence, notes);
+      results.add(notes.result(rule.title()));
+    }
+    return new AuditReport(results);
+  }
+}

@@ -1,0 +1,113 @@
+package org.potlife.audit;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.potlife.order.Order;
+import org.potlife.order.Print;
+import org.potlife.sheet.PlanSheet.RunLine;
+import org.potlife.sheet.PlanSheet.UnplacedLine;
+
+/**
+ * Part of R21: every lot of every print of every open order stands either on the sheet or among the
+ * unplaced, with its cause. All prints of an order have the same lots; where none has a place, the
+ * lots are those listed.
+ */
+final class Completeness {
+
+  private final Evidence evidence;
+  private final Notes notes;
+  private final List<RunLine> placed;
+  private final List<UnplacedLine> unplaced;
+
+  Completeness(Evidence evidence, Notes notes) {
+    this.evidence = evidence;
+    this.notes = notes;
+    this.placed = there(evidence.sheet().runs());
+    this.unplaced = there(evidence.sheet().unplaced());
+  }
+
+  static <T> List<T> there(List<T> lines) {
+    return lines == null ? List.of() : lines.stream().filter(Objects::nonNull).toList();
+  }
+
+  void check() {
+    for (UnplacedLine line : unplaced) {
+      Order order = evidence.orders().get(line.order());
+      notes.check(
+          order != null
+              && order.prints().stream()
+                  .anyMatch(print -> isOf(print, line.design(), line.position())),
+          line.order(),
+          "is listed as unplaced with %s on the %s, which no open order asks for",
+          line.design(),
+          line.position());
+      notes.check(
+          line.cause() != null
+              && !line.cause().isBlank()
+              && line.rule() != null
+              && line.rule().matches("R\\d+a?"),
+          line.order(),
+          "has no place for %s, and no rule or cause is given (%s, %s)",
+          line.design(),
+          line.rule(),
+          line.cause());
+    }
+    evidence.orders().values().forEach(this::check);
+    if (evidence.sheet().score() != null) {
+      notes.check(
+          evidence.sheet().score().unplaced() == unplaced.size(),
+          "score",
+          "counts %d unplaced runs, %d are listed",
+          evidence.sheet().score().unplaced(),
+          unplaced.size());
+    }
+  }
+
+  private static boolean isOf(Print print, String design, String position) {
+    return print.design().equals(design) && print.position().equals(position);
+  }
+
+  private void check(Order order) {
+    List<RunLine> runs =
+        placed.stream().filter(run -> order.reference().equals(run.order())).toList();
+    List<UnplacedLine> missing =
+        unplaced.stream().filter(line -> order.reference().equals(line.order())).toList();
+    int lots =
+        runs.isEmpty()
+            ? missing.stream().mapToInt(UnplacedLine::lot).max().orElse(1)
+            : runs.get(0).lots();
+    for (Print print : order.prints()) {
+      List<Integer> on =
+          runs.stream()
+              .filter(run -> isOf(print, run.design(), run.position()))
+              .map(RunLine::lot)
+              .toList();
+      List<Integer> off =
+          missing.stream()
+              .filter(line -> isOf(print, line.design(), line.position()))
+              .map(UnplacedLine::lot)
+              .toList();
+      Set<Integer> all = new HashSet<>(on);
+      all.addAll(off);
+      notes.check(
+          all.size() == on.size() + off.size(),
+          order.reference(),
+          "%s on the %s: lots %s are on the sheet and lots %s unplaced, some lot stands twice",
+          print.design(),
+          print.position(),
+          on,
+          off);
+      notes.check(
+          all.size() == lots && all.stream().allMatch(lot -> lot >= 1 && lot <= lots),
+          order.reference(),
+          "%s on the %s: lots %s are on the sheet and lots %s unplaced, it has lots 1 to %d",
+          print.design(),
+          print.position(),
+          on,
+          off,
+          lots);
+    }
+  }
+}

@@ -1,0 +1,41 @@
+package org.potlife.audit;
+
+import org.potlife.ink.Ink;
+import org.potlife.order.Colour;
+import org.potlife.order.Print;
+
+/**
+ * Ink on one garment, stated anew. The wet deposit by mesh is from "How Much Ink Do You Need?",
+ * screenweb.com, April 2000, table 1, plain weave; the plant's own weighing overrides it.
+ */
+final class Deposit {
+
+  private Deposit() {}
+
+  /** Grams of one colour on one piece. */
+  static double gramsPerPiece(Print print, Colour colour, Ink ink) {
+    if (colour.measuredG() != null) {
+      return colour.measuredG();
+    }
+    double areaM2 = print.widthMm() / 1000.0 * print.heightMm() / 1000.0;
+    // um on one m2 are cm3, so um times g/cm3 are g/m2
+    return areaM2
+        * colour.coveragePercent()
+        / 100.0
+        * wetUm(colour)
+        * ink.densityGPerCm3()
+        * print.passes()
+        * ink.transferFactor();
+  }
+
+  /** Height of the wet ink film, um. */
+  static double wetUm(Colour colour) {
+    double threadUm = colour.threadUm();
+    double fabricUm = colour.fabricUm() == null ? 1.7 * threadUm : colour.fabricUm();
+    if (colour.meshPerCm() <= 42) {
+      double open = Math.max(0, 1 - colour.meshPerCm() * threadUm / 10_000.0);
+      return 1.82 * threadUm * open * open;
+    }
+    return colour.meshPerCm() < 140 ? 0.285 * fabricUm : 0.35 * fabricUm;
+  }
+}

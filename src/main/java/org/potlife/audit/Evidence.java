@@ -1,0 +1,175 @@
+package org.potlife.audit;
+
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.potlife.order.Order;
+import org.potlife.sheet.PlanSheet;
+import org.potlife.shop.Press;
+import org.potlife.shop.Shop;
+
+/** All that the rules may look at: what could be read of a plan, and the calendars of the rooms. */
+final class Evidence {
+
+  private static final Comparator<RunFacts> WORKING_ORDER =
+      Comparator.comparingLong(RunFacts::setUpStart)
+          .thenComparingLong(RunFacts::printEnd)
+          .thenComparing(RunFacts::id);
+
+  private final Shop shop;
+  private final Map<String, Order> orders;
+  private final PlanSheet sheet;
+  private final Optional<Published> published;
+  private final Set<String> frozen;
+  private final Lines lines;
+  private final Stretch window;
+  private final Map<String, List<RunFacts>> sequences = new HashMap<>();
+  private final Map<String, Staffed> pressTime = new HashMap<>();
+  private Staffed screenRoomTime;
+  private Staffed inkRoomTime;
+  private List<TunnelMoment> tunnelMoments;
+
+  /** The lines that could be read. */
+  record Lines(
+      long plannedAt,
+      long dayStart,
+      List<RunFacts> runs,
+      List<BatchFacts> batches,
+      List<ScreenFacts> screens,
+      List<BeltFacts> belts) {}
+
+  Evidence(
+      Shop shop,
+      Map<String, Order> orders,
+      PlanSheet sheet,
+      Optional<Published> published,
+      Set<String> frozen,
+      Lines lines,
+      Stretch window) {
+    this.shop = shop;
+    this.orders = orders;
+    this.sheet = sheet;
+    this.published = published;
+    this.frozen = frozen;
+    this.lines = lines;
+    this.window = window;
+    for (Press press : shop.presses()) {
+      sequences.put(
+          press.id(),
+          lines.runs().stream()
+              .filter(run -> run.press().id().equals(press.id()))
+              .sorted(WORKING_ORDER)
+              .toList());
+    }
+  }
+
+  Shop shop() {
+    return shop;
+  }
+
+  /** Open orders by reference. */
+  Map<String, Order> orders() {
+    return orders;
+  }
+
+  PlanSheet sheet() {
+    return sheet;
+  }
+
+  Optional<Published> published() {
+    return published;
+  }
+
+  /** Whether the run is inside the freeze window of the published plan. */
+  boolean isFrozen(String run) {
+    return frozen.contains(run);
+  }
+
+  /** Runs that must stay as published. */
+  Set<String> frozen() {
+    return frozen;
+  }
+
+  /** Epoch second from which the plan counts. */
+  long plannedAt() {
+    return lines.plannedAt();
+  }
+
+  /** Epoch second from which presses may work: the later of planning and the start of the day. */
+  long pressesOpenFrom() {
+    return Math.max(lines.plannedAt(), lines.dayStart());
+  }
+
+  List<RunFacts> runs() {
+    return lines.runs();
+  }
+
+  List<BatchFacts> batches() {
+    return lines.batches();
+  }
+
+  List<ScreenFacts> screens() {
+    return lines.screens();
+  }
+
+  List<BeltFacts> belts() {
+    return lines.belts();
+  }
+
+  /** The runs of a press in working order. */
+  List<RunFacts> sequence(Press press) {
+    return sequences.get(press.id());
+  }
+
+  /** The run before on the same press. */
+  Optional<RunFacts> before(RunFacts run) {
+    List<RunFacts> sequence = sequence(run.press());
+    int at = sequence.indexOf(run);
+    return at > 0 ? Optional.of(sequence.get(at - 1)) : Optional.empty();
+  }
+
+  /** The run after on the same press. */
+  Optional<RunFacts> after(RunFacts run) {
+    List<RunFacts> sequence = sequence(run.press());
+    int at = sequence.indexOf(run);
+    return at + 1 < sequence.size() ? Optional.of(sequence.get(at + 1)) : Optional.empty();
+  }
+
+  Staffed staffed(Press press) {
+    return pressTime.computeIfAbsent(
+        press.id(), id -> Staffed.of(press.shifts(), press.closures(), shop.timeZone(), window));
+  }
+
+  Staffed screenRoom() {
+    if (screenRoomTime == null) {
+      screenRoomTime =
+          Staffed.of(
+              shop.screenRoom().shifts(), shop.screenRoom().closures(), shop.timeZone(), window);
+    }
+    return screenRoomTime;
+  }
+
+  Staffed inkRoom() {
+    if (inkRoomTime == null) {
+      inkRoomTime =
+          Staffed.of(shop.inkRoom().shifts(), shop.inkRoom().closures(), shop.timeZone(), window);
+    }
+    return inkRoomTime;
+  }
+
+  /** What goes through the dryers, moment by moment. */
+  List<TunnelMoment> tunnelMoments() {
+    if (tunnelMoments == null) {
+      tunnelMoments = Tunnel.moments(this);
+    }
+    return tunnelMoments;
+  }
+
+  /** A moment in words. */
+  Moment at(long second) {
+    return new Moment(second, shop.timeZone());
+  }
+}

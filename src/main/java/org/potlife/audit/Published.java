@@ -1,0 +1,89 @@
+package org.potlife.audit;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.potlife.sheet.PlanSheet;
+import org.potlife.sheet.PlanSheet.BatchLine;
+import org.potlife.sheet.PlanSheet.RunLine;
+import org.potlife.sheet.PlanSheet.ScreenLine;
+
+/** The plan in force, by name; lines without a name or time are as if they were not there. */
+final class Published {
+
+  private final Map<String, RunLine> runs;
+  private final Map<String, BatchLine> batches;
+  private final Map<String, ScreenLine> screens;
+
+  Published(PlanSheet sheet) {
+    runs = byName(sheet.runs(), RunLine::id);
+    runs.values().removeIf(run -> run.setUpStart() == null);
+    batches = byName(sheet.batches(), BatchLine::id);
+    screens = byName(sheet.screens(), ScreenLine::id);
+  }
+
+  private static <T> Map<String, T> byName(List<T> lines, Function<T, String> name) {
+    Map<String, T> map = new LinkedHashMap<>();
+    for (T line : lines == null ? List.<T>of() : lines) {
+      if (line != null && name.apply(line) != null) {
+        map.putIfAbsent(name.apply(line), line);
+      }
+    }
+    return map;
+  }
+
+  /** Runs of open orders that start before the end of the freeze window. */
+  List<RunLine> frozen(OffsetDateTime freezeEnd, Set<String> openOrders) {
+    return runs.values().stream()
+        .filter(run -> run.setUpStart().isBefore(freezeEnd) && openOrders.contains(run.order()))
+        .toList();
+  }
+
+  Optional<RunLine> run(String id) {
+    return Optional.ofNullable(runs.get(id));
+  }
+
+  Optional<ScreenLine> screen(String id) {
+    return Optional.ofNullable(screens.get(id));
+  }
+
+  List<BatchLine> batches() {
+    return List.copyOf(batches.values());
+  }
+
+  /**
+   * The screens that were on the press when this run was to be set up, by station; empty list on a
+   * bare press, nothing when the sheet does not tell.
+   */
+  Optional<List<ScreenKey>> screensBefore(String id) {
+    RunLine run = runs.get(id);
+    if (run == null) {
+      return Optional.empty();
+    }
+    Optional<RunLine> before =
+        runs.values().stream()
+            .filter(other -> !other.id().equals(id) && Objects.equals(other.press(), run.press()))
+            .filter(other -> other.setUpStart().isBefore(run.setUpStart()))
+            .max(Comparator.comparing(other -> other.setUpStart().toInstant()));
+    return before.isEmpty() ? Optional.of(List.of()) : keys(before.get());
+  }
+
+  private Optional<List<ScreenKey>> keys(RunLine run) {
+    List<ScreenKey> keys = new ArrayList<>();
+    for (String id : run.screens() == null ? List.<String>of() : run.screens()) {
+      ScreenLine screen = screens.get(id);
+      if (screen == null) {
+        return Optional.empty();
+      }
+      keys.add(ScreenKey.of(screen));
+    }
+    return Optional.of(keys);
+  }
+}

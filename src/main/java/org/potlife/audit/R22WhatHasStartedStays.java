@@ -1,0 +1,176 @@
+package org.potlife.audit;
+
+import java.time.OffsetDateTime;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.potlife.sheet.PlanSheet.BatchLine;
+import org.potlife.sheet.PlanSheet.RunLine;
+import org.potlife.sheet.PlanSheet.ScreenLine;
+import org.potlife.sheet.PlanSheet.UseLine;
+
+/**
+ * R22: runs of open orders that the published plan starts inside the freeze window stand on the
+ * sheet exactly as published, with their batches and screens; nothing else of the plan lies before
+ * the planning, no run before the day of the plan or beyond the horizon.
+ *
+ * <p>Left out of the comparison is what may change without moving anything: the customer's name,
+ * the latest start of a screen's step, runs that use a screen or batch later, and with them the
+ * mass of a batch that also served runs outside the window.
+ */
+final class R22WhatHasStartedStays implements Rule {
+
+  @Override
+  public String number() {
+    return "R22";
+  }
+
+  @Override
+  public String title() {
+    return "What has started stays";
+  }
+
+  private static final Set<String> RUN_MAY_CHANGE = Set.of("customer");
+  private static final Set<String> SCREEN_MAY_CHANGE = Set.of("runs", "releasedAt", "latestFrom");
+  private static final Set<String> BATCH_MAY_CHANGE =
+      Set.of("massG", "components", "agentG", "retarderG", "reserveG", "runs", "uses");
+
+  @Override
+  public void check(Evidence evidence, Notes notes) {
+    frozenAsPublished(evidence, notes);
+    nothingInThePast(evidence, notes);
+  }
+
+  private static void frozenAsPublished(Evidence evidence, Notes notes) {
+    Set<String> listed = new HashSet<>();
+    if (evidence.sheet().frozen() != null) {
+      listed.addAll(evidence.sheet().frozen());
+    }
+    notes.check(
+        listed.equals(evidence.frozen()),
+        "plan",
+        "calls the runs %s frozen, inside the freeze window of the published plan are %s",
+        listed,
+        evidence.frozen());
+    if (evidence.frozen().isEmpty()) {
+      return;
+    }
+    Published before = evidence.published().orElseThrow();
+    Map<String, RunLine> runs = new HashMap<>();
+    evidence.runs().forEach(run -> runs.put(run.id(), run.line()));
+    Map<String, ScreenLine> screens = new HashMap<>();
+    evidence.screens().forEach(screen -> screens.put(screen.id(), screen.line()));
+    for (String id : evidence.frozen()) {
+      RunLine published = before.run(id).orElseThrow();
+      RunLine now = runs.get(id);
+      if (!notes.check(
+          now != null, id, "is published inside the freeze window and not on the sheet")) {
+        continue;
+      }
+      List<String> changed = SameLine.differences(published, now, RUN_MAY_CHANGE);
+      notes.check(changed.isEmpty(), id, "is inside the freeze window, but differs in %s", changed);
+      for (String screen : published.screens() == null ? List.<String>of() : published.screens()) {
+        before
+            .screen(screen)
+            .ifPresent(
+                line ->
+                    same(notes, "screen", line.id(), line, screens.get(screen), SCREEN_MAY_CHANGE));
+      }
+    }
+    before.batches().forEach(batch -> frozenBatch(evidence, batch, notes));
+  }
+
+  private static void frozenBatch(Evidence evidence, BatchLine published, Notes notes) {
+    List<UseLine> uses =
+        published.uses() == null
+            ? List.of()
+            : published.uses().stream().filter(Objects::nonNull).toList();
+    List<UseLine> frozen =
+        uses.stream().filter(u -> u.run() != null && evidence.isFrozen(u.run())).toList();
+    if (frozen.isEmpty()) {
+      return;
+    }
+    BatchLine now =
+        evidence.batches().stream()
+            .map(BatchFacts::line)
+            .filter(line -> line.id().equals(published.id()))
+            .findFirst()
+            .orElse(null);
+    Set<String> mayChange =
+        frozen.size() == uses.size() ? Set.of("runs", "uses") : BATCH_MAY_CHANGE;
+    // a later run may join, and then the mass grows as long as nothing is weighed
+    boolean joined = now != null && now.uses() != null && now.uses().size() > uses.size();
+    if (same(
+        notes, "batch", published.id(), published, now, joined ? BATCH_MAY_CHANGE : mayChange)) {
+      for (UseLine use : frozen) {
+        notes.check(
+            now.uses() != null
+                && now.uses().stream()
+                    .filter(Objects::nonNull)
+                    .anyMatch(u -> SameLine.differences(use, u, Set.of()).isEmpty()),
+            published.id(),
+            "no longer gives run %s the %d g that were published",
+            use.run(),
+            use.printG());
+      }
+    }
+  }
+
+  private static boolean same(
+      Notes notes, String kind, String id, Record published, Record now, Set<String> mayChange) {
+    if (!notes.check(
+        now != null, id, "is a %s of a run inside the freeze window and not on the sheet", kind)) {
+      return false;
+    }
+    List<String> changed = SameLine.differences(published, now, mayChange);
+    return notes.check(
+        changed.isEmpty(),
+        id,
+        "is a %s of a run inside the freeze window, but differs in %s",
+        kind,
+        changed);
+  }
+
+  private static void nothingInThePast(Evidence evidence, Notes notes) {
+    OffsetDateTime horizonEnd = evidence.sheet().horizonEnd();
+    for (RunFacts run : evidence.runs()) {
+      if (!evidence.isFrozen(run.id())) {
+        notes.check(
+            run.setUpStart() >= evidence.pressesOpenFrom(),
+            run.id(),
+            "starts %s, the plan counts for the presses from %s",
+            evidence.at(run.setUpStart()),
+            evidence.at(evidence.pressesOpenFrom()));
+        notes.check(
+            horizonEnd == null || run.printEnd() <= horizonEnd.toEpochSecond(),
+            run.id(),
+            "prints until %s, the plan may reach until %s",
+            evidence.at(run.printEnd()),
+            horizonEnd);
+      }
+    }
+    for (BatchFacts batch : evidence.batches()) {
+      notes.check(
+          batch.mixFrom() >= evidence.plannedAt()
+              || batch.uses().stream().anyMatch(use -> evidence.isFrozen(use.run().id())),
+          batch.id(),
+          "is mixed %s, before the planning at %s",
+          evidence.at(batch.mixFrom()),
+          evidence.at(evidence.plannedAt()));
+    }
+    for (ScreenFacts screen : evidence.screens()) {
+      boolean frozen = screen.runs().stream().anyMatch(run -> evidence.isFrozen(run.id()));
+      long from =
+          screen.steps().stream().mapToLong(ScreenFacts.Step::from).min().orElse(Long.MAX_VALUE);
+      notes.check(
+          frozen || from >= evidence.plannedAt(),
+          screen.id(),
+          "is begun %s, before the planning at %s",
+          evidence.at(Math.min(from, evidence.plannedAt())),
+          evidence.at(evidence.plannedAt()));
+    }
+  }
+}

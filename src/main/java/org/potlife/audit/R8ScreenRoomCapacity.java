@@ -1,0 +1,171 @@
+package org.potlife.audit;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.potlife.screen.KeptStencil;
+import org.potlife.screen.ScreenRoom;
+
+/**
+ * R8: the stages of a made screen in their order, each as long as it takes in the room's staffed
+ * time, at a place that takes one screen at a time; the screens of a set move together. Frames are
+ * a finite stock; a kept stencil is used before a new one is made.
+ */
+final class R8ScreenRoomCapacity implements Rule {
+
+  @Override
+  public String number() {
+    return "R8";
+  }
+
+  @Override
+  public String title() {
+    return "Screen room";
+  }
+
+  @Override
+  public void check(Evidence evidence, Notes notes) {
+    List<ScreenFacts> made = evidence.screens().stream().filter(screen -> !screen.kept()).toList();
+    made.forEach(screen -> stages(evidence, screen, notes));
+    setsMoveTogether(evidence, made, notes);
+    oneScreenAtATime(evidence, made, notes);
+    keptFirst(evidence, notes);
+    new FrameBook(evidence).check(notes);
+  }
+
+  private static void stages(Evidence evidence, ScreenFacts screen, Notes notes) {
+    ScreenRoom room = evidence.shop().screenRoom();
+    List<Stage> found = screen.steps().stream().map(ScreenFacts.Step::stage).toList();
+    notes.check(
+        found.equals(Arrays.asList(Stage.values())),
+        screen.id(),
+        "goes through %s, it needs %s",
+        found,
+        Arrays.asList(Stage.values()));
+    for (ScreenFacts.Step step : screen.steps()) {
+      if (step.stage().drying()) {
+        continue;
+      }
+      notes.check(
+          step.stage().isAt(step.where(), room),
+          screen.id(),
+          "%s happens at %s, which is no place for it",
+          step.stage(),
+          step.where());
+      double needed = step.stage().minutes(room) * 60;
+      long worked = evidence.screenRoom().seconds(step.from(), step.to());
+      notes.check(
+          Math.abs(worked - needed) <= Tolerance.SECONDS,
+          screen.id(),
+          "%s from %s to %s has %.1f staffed minutes, it takes %.1f",
+          step.stage(),
+          evidence.at(step.from()),
+          evidence.at(step.to()),
+          worked / 60.0,
+          needed / 60);
+    }
+    if (!screen.runs().isEmpty() && screen.releasedAt() != null) {
+      long released = R4ScreensReady.releasedAt(screen.runs().get(screen.runs().size() - 1));
+      notes.check(
+          Math.abs(screen.releasedAt() - released) <= Tolerance.SECONDS,
+          screen.id(),
+          "is said to be free %s, it is taken down %s",
+          evidence.at(screen.releasedAt()),
+          evidence.at(released));
+    }
+  }
+
+  private static void setsMoveTogether(Evidence evidence, List<ScreenFacts> made, Notes notes) {
+    Map<String, List<ScreenFacts>> sets = new TreeMap<>();
+    made.forEach(
+        screen ->
+            sets.computeIfAbsent(
+                    screen.runs().isEmpty()
+                        ? screen.id()
+                        : screen.runs().get(0).line().screens().toString(),
+                    set -> new ArrayList<>())
+                .add(screen));
+    for (List<ScreenFacts> set : sets.values()) {
+      Stage[] stages = Stage.values();
+      for (int i = 1; i < stages.length; i++) {
+        // whether a screen is exposed before its own coat is dry is R5's question
+        Stage before = stages[i - 1];
+        Stage next = stages[i];
+        long done = 0;
+        for (ScreenFacts screen : set) {
+          done = Math.max(done, screen.step(before).map(ScreenFacts.Step::to).orElse(0L));
+        }
+        for (ScreenFacts screen : set) {
+          long from = screen.step(next).map(ScreenFacts.Step::from).orElse(Long.MAX_VALUE);
+          long own = screen.step(before).map(ScreenFacts.Step::to).orElse(0L);
+          notes.check(
+              from >= done || next == Stage.EXPOSE && from < own,
+              screen.id(),
+              "starts %s %s, its set has done %s only %s",
+              next,
+              evidence.at(Math.min(from, done)),
+              before,
+              evidence.at(done));
+        }
+      }
+    }
+  }
+
+  private static void oneScreenAtATime(Evidence evidence, List<ScreenFacts> made, Notes notes) {
+    Map<String, List<ScreenFacts.Step>> places = new TreeMap<>();
+    for (ScreenFacts screen : made) {
+      for (ScreenFacts.Step step : screen.steps()) {
+        if (!step.stage().drying() && step.where() != null) {
+          places.computeIfAbsent(step.where(), place -> new ArrayList<>()).add(step);
+        }
+      }
+    }
+    places.forEach(
+        (place, steps) -> {
+          steps.sort(
+              Comparator.comparingLong(ScreenFacts.Step::from)
+                  .thenComparingLong(ScreenFacts.Step::to));
+          for (int i = 1; i < steps.size(); i++) {
+            ScreenFacts.Step before = steps.get(i - 1);
+            ScreenFacts.Step next = steps.get(i);
+            notes.check(
+                next.from() >= before.to(),
+                next.screen().id(),
+                "%s at %s starts %s, screen %s is there until %s",
+                next.stage(),
+                place,
+                evidence.at(next.from()),
+                before.screen().id(),
+                evidence.at(before.to()));
+          }
+        });
+  }
+
+  private static void keptFirst(Evidence evidence, Notes notes) {
+    Map<ScreenKey, Integer> free = new HashMap<>();
+    for (KeptStencil kept : evidence.shop().screenRoom().kept()) {
+      free.merge(ScreenKey.of(kept), 1, Integer::sum);
+    }
+    for (ScreenFacts screen : evidence.screens()) {
+      if (screen.kept()) {
+        int left = free.merge(screen.key(), -1, Integer::sum);
+        notes.check(
+            left >= 0, screen.id(), "is said to be kept, no kept stencil left of %s", screen.key());
+      }
+    }
+    for (ScreenFacts screen : evidence.screens()) {
+      boolean frozen = screen.runs().stream().anyMatch(run -> evidence.isFrozen(run.id()));
+      if (!screen.kept() && !frozen) {
+        notes.check(
+            free.getOrDefault(screen.key(), 0) <= 0,
+            screen.id(),
+            "is made anew, a kept stencil of %s is left unused",
+            screen.key());
+      }
+    }
+  }
+}
