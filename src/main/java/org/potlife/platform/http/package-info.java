@@ -1,0 +1,2 @@
+/** What the resources share: entity tags and preconditions, log context. */
+package org.potlife.platform.http;

@@ -1,0 +1,2 @@
+/** REST and SQL of the set-up; closed to other packages. */
+package org.potlife.shop.internal;
