@@ -93,6 +93,7 @@ final class TakeOver {
           horizon.seconds(line.printEnd())
               + shop.presses().get(press).tearDownMinutesPerScreen() * 60 * screens;
       empty.setFree()[set] = Math.max(empty.setFree()[set], released);
+      empty.setPress()[set] = press;
       belts.addAll(beltLoads(line, spec));
     }
     return new TakenOver(
@@ -101,6 +102,7 @@ final class TakeOver {
         empty.lotStage(),
         empty.orderEnd(),
         empty.setFree(),
+        empty.setPress(),
         belts,
         mixing(),
         hands(),

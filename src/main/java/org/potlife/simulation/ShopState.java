@@ -26,6 +26,7 @@ final class ShopState {
   final int[] setReady;
   final int[] setFree;
   final int[] setLeft;
+  final int[] setPress;
 
   final int[] batchReady;
   final int[] batchUseBy;
@@ -72,6 +73,7 @@ final class ShopState {
     setReady = new int[sets];
     setFree = new int[sets];
     setLeft = new int[sets];
+    setPress = new int[sets];
     int slots = problem.inks().length * BATCHES_PER_INK;
     batchReady = new int[slots];
     batchUseBy = new int[slots];
@@ -97,6 +99,7 @@ final class ShopState {
     for (int i = 0; i < setReady.length; i++) {
       setReady[i] = problem.sets()[i].readyAt();
       setLeft[i] = problem.sets()[i].runs();
+      setPress[i] = before.setPress()[i];
     }
     for (TakenOver.BeltLoad load : before.belts()) {
       belts[load.dryer()].occupy(load.from(), load.to(), load.speedLimit());
@@ -168,6 +171,7 @@ final class ShopState {
     copy(other.setReady, setReady);
     copy(other.setFree, setFree);
     copy(other.setLeft, setLeft);
+    copy(other.setPress, setPress);
     for (int i = 0; i < batchColumns.length; i++) {
       copy(other.batchColumns[i], batchColumns[i]);
     }

@@ -10,6 +10,7 @@ import java.util.List;
  * @param lotStage by garment lot, prints of it that are done
  * @param orderEnd by order, when its taken-over runs are off the belt, s; -1 if none
  * @param setFree by screen set, when taken-over runs release it, s; 0 if none
+ * @param setPress by screen set, the press it was on last; -1 if none
  * @param belts loads on the dryers
  * @param mixing busy times of the mixers
  * @param hands busy times of the screen room's places
@@ -23,6 +24,7 @@ public record TakenOver(
     int[] lotStage,
     int[] orderEnd,
     int[] setFree,
+    int[] setPress,
     List<BeltLoad> belts,
     List<Busy> mixing,
     List<Busy> hands,
@@ -63,12 +65,15 @@ public record TakenOver(
   public static TakenOver nothing(int presses, int lots, int orders, int sets) {
     int[] ends = new int[orders];
     java.util.Arrays.fill(ends, -1);
+    int[] nowhere = new int[sets];
+    java.util.Arrays.fill(nowhere, -1);
     return new TakenOver(
         new int[presses],
         new int[lots],
         new int[lots],
         ends,
         new int[sets],
+        nowhere,
         List.of(),
         List.of(),
         List.of(),
