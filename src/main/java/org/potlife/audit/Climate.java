@@ -33,16 +33,14 @@ final class Climate {
   double dryingPaH(long from, long to) {
     double sum = 0;
     LocalDate last = Instant.ofEpochSecond(to).atZone(zone).toLocalDate();
-    for (LocalDate day = Instant.ofEpochSecond(from).atZone(zone).toLocalDate();
-        !day.isAfter(last);
-        day = day.plusDays(1)) {
+    LocalDate dayBefore = Instant.ofEpochSecond(from).atZone(zone).toLocalDate().minusDays(1);
+    for (LocalDate day = dayBefore; !day.isAfter(last); day = day.plusDays(1)) {
       for (int i = 0; i < periods.size(); i++) {
-        // the first period also holds before it starts, from midnight on
-        long start = i == 0 ? at(day, LocalTime.MIN) : at(day, periods.get(i).from());
+        long start = at(day, periods.get(i).from());
         long end =
             i + 1 < periods.size()
                 ? at(day, periods.get(i + 1).from())
-                : at(day.plusDays(1), LocalTime.MIN);
+                : at(day.plusDays(1), periods.get(0).from());
         long seconds = Math.min(end, to) - Math.max(start, from);
         if (seconds > 0) {
           sum += drivePa(periods.get(i)) * seconds / 3600.0;

@@ -16,6 +16,9 @@ import org.potlife.sheet.PlanSheet.UnplacedLine;
  */
 final class Completeness {
 
+  /** The lot of an unplaced line that speaks for all lots of its print. */
+  private static final int WHOLE_PRINT = 0;
+
   private final Evidence evidence;
   private final Notes notes;
   private final List<RunLine> placed;
@@ -89,6 +92,9 @@ final class Completeness {
               .filter(line -> isOf(print, line.design(), line.position()))
               .map(UnplacedLine::lot)
               .toList();
+      if (off.equals(List.of(WHOLE_PRINT)) && on.isEmpty()) {
+        continue;
+      }
       Set<Integer> all = new HashSet<>(on);
       all.addAll(off);
       notes.check(

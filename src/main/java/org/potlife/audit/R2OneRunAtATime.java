@@ -50,7 +50,21 @@ final class R2OneRunAtATime implements Rule {
     if (evidence.isFrozen(run.id())) {
       return evidence.published().flatMap(plan -> plan.screensBefore(run.id()));
     }
-    return Optional.of(before == null ? List.of() : ScreenKey.of(before.print()));
+    boolean empty = before == null || wentElsewhere(evidence, before, run);
+    return Optional.of(empty ? List.of() : ScreenKey.of(before.print()));
+  }
+
+  /** Whether the screens that both runs need were on another press between them. */
+  private static boolean wentElsewhere(Evidence evidence, RunFacts before, RunFacts run) {
+    List<ScreenKey> screens = ScreenKey.of(run.print());
+    return ScreenKey.of(before.print()).equals(screens)
+        && evidence.runs().stream()
+            .anyMatch(
+                other ->
+                    !other.press().id().equals(run.press().id())
+                        && other.setUpStart() >= before.printEnd()
+                        && other.setUpStart() < run.setUpStart()
+                        && ScreenKey.of(other.print()).equals(screens));
   }
 
   private static void checkSetUp(

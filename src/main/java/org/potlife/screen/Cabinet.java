@@ -20,7 +20,7 @@ import java.util.List;
  * @param airflowFactor how much faster than still air it dries, default 1
  * @param reserveFactor how much longer than calculated the door stays shut, 1 to 3, default 1.2
  * @param gatherMinutes how long a load is collected before the door shuts, minutes, default 20
- * @param climate expected climate over the day; the first period also holds before it starts
+ * @param climate expected climate over the day; the last period holds over midnight until the first
  */
 public record Cabinet(
     @NotBlank @Size(max = 40) String id,

@@ -21,14 +21,18 @@ final class FrameBook {
     return frames == 0 ? 0 : frames > count ? StaffedTime.NEVER : freeAt[frames - 1];
   }
 
-  /** Takes the frames that are free soonest. */
-  void take(int frames) {
+  /** Takes the frames that are free soonest; at most those that are there. */
+  void take(int wanted) {
+    int frames = Math.min(wanted, count);
     System.arraycopy(freeAt, frames, freeAt, 0, count - frames);
     count -= frames;
   }
 
   /** Gives a frame back. */
   void giveBack(int at) {
+    if (count == freeAt.length) {
+      return;
+    }
     int i = count;
     while (i > 0 && freeAt[i - 1] > at) {
       freeAt[i] = freeAt[i - 1];

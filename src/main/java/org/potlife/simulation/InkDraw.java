@@ -18,20 +18,32 @@ final class InkDraw {
   /** Less than this is not worth changing the bucket for, g. */
   private static final int SCRAP_G = 20;
 
+  private static final int SHORTEST_DAY_S = 23 * 3600;
+
   private final Problem problem;
   private final InkRoomSpec room;
   private final int[] saved;
+  private final int[] slots;
+  private int day;
+  private int newLength;
+  private int newMixes;
+  private int newStandS;
+  private int newNotBefore;
+  private int newStart;
+  private int newMixer;
 
   InkDraw(Problem problem) {
     this.problem = problem;
     room = problem.inkRoom();
     saved = new int[problem.inks().length * SLOTS * 5];
+    slots = new int[problem.inks().length];
   }
 
+  /** Local day of a moment, by its place among the days of the problem. */
   int dayOf(int t) {
     int[] days = problem.dayStart();
-    int i = days.length - 1;
-    while (days[i] > t) {
+    int i = Math.max(0, Math.min(days.length - 1, t / SHORTEST_DAY_S + 1));
+    while (i > 0 && days[i] > t) {
       i--;
     }
     return i;
@@ -39,53 +51,45 @@ final class InkDraw {
 
   /**
    * Whether all inks can be ready for a first stroke at {@code t}: {@link #SERVED}, or the earliest
-   * moment at which they can.
+   * moment at which they can. {@link #serve} for the same moment builds on this look.
    */
   int readyFor(ShopState state, RunSpec run, int t) {
-    int day = dayOf(t);
-    int length = newLength(state, run, t, day);
-    if (length == 0) {
+    look(state, run, t);
+    if (newLength == 0) {
       return SERVED;
     }
-    int stand = newStandS(state, run, t, day);
-    int notBefore = notBefore(state, run, t, day);
-    if (state.mixers.latest(notBefore, t - stand, length) >= 0) {
+    newStart = state.mixers.latest(newNotBefore, t - newStandS, newLength);
+    newMixer = state.mixers.lane();
+    if (newStart >= 0) {
       return SERVED;
     }
-    int end = state.mixers.earliestEnd(Math.max(notBefore, t - stand - length + 1), length);
-    return end >= StaffedTime.NEVER ? StaffedTime.NEVER : end + stand;
+    int from = Math.max(newNotBefore, t - newStandS - newLength + 1);
+    int end = state.mixers.earliestEnd(from, newLength);
+    return end >= StaffedTime.NEVER ? StaffedTime.NEVER : end + newStandS;
   }
 
-  private int newLength(ShopState state, RunSpec run, int t, int day) {
-    int length = 0;
-    for (RunSpec.InkNeed need : run.needs()) {
-      if (live(state, need.ink(), need.chargeG(), t, day) < 0) {
-        length += room.mixS();
-        length += problem.inks()[need.ink()].activated() ? room.activateS() : 0;
+  /** Which inks need a new batch for a first stroke at {@code t}, and what that takes. */
+  private void look(ShopState state, RunSpec run, int t) {
+    day = dayOf(t);
+    newLength = 0;
+    newMixes = 0;
+    newStandS = 0;
+    newNotBefore = 0;
+    for (int i = 0; i < run.needs().length; i++) {
+      RunSpec.InkNeed need = run.needs()[i];
+      slots[i] = live(state, need.ink(), need.chargeG(), t, day);
+      if (slots[i] < 0) {
+        InkSpec ink = problem.inks()[need.ink()];
+        newMixes++;
+        newLength += room.mixS();
+        newStandS = Math.max(newStandS, ink.standS());
+        if (ink.activated()) {
+          newLength += room.activateS();
+          // ink with agent is made on the day of its use (R11), ink without may be made before
+          newNotBefore = Math.max(0, problem.dayStart()[day]);
+        }
       }
     }
-    return length;
-  }
-
-  private int newStandS(ShopState state, RunSpec run, int t, int day) {
-    int stand = 0;
-    for (RunSpec.InkNeed need : run.needs()) {
-      if (live(state, need.ink(), need.chargeG(), t, day) < 0) {
-        stand = Math.max(stand, problem.inks()[need.ink()].standS());
-      }
-    }
-    return stand;
-  }
-
-  /** Ink with agent is made on the day of its use (R11); ink without may be made before. */
-  private int notBefore(ShopState state, RunSpec run, int t, int day) {
-    for (RunSpec.InkNeed need : run.needs()) {
-      if (problem.inks()[need.ink()].activated()
-          && live(state, need.ink(), need.chargeG(), t, day) < 0) {
-        return Math.max(0, problem.dayStart()[day]);
-      }
-    }
-    return 0;
   }
 
   /** The live batch with the least time left that can serve at {@code t}; -1 if none. */
@@ -114,10 +118,9 @@ final class InkDraw {
     state.mixers.mark();
     int batches = state.batches;
     long lost = state.costMilli[CostKind.INK_LOST.ordinal()];
-    int day = dayOf(from);
-    firstBatches(state, run, from, day, trace);
-    for (RunSpec.InkNeed need : run.needs()) {
-      if (!draw(state, need, from, to, setUp, runIndex, trace)) {
+    firstBatches(state, run, trace);
+    for (int i = 0; i < run.needs().length; i++) {
+      if (!draw(state, run.needs()[i], slots[i], from, to, setUp, runIndex, trace)) {
         restore(state, run);
         state.mixers.rollback();
         state.batches = batches;
@@ -131,35 +134,27 @@ final class InkDraw {
     return SERVED;
   }
 
-  private void firstBatches(ShopState state, RunSpec run, int from, int day, Trace trace) {
-    int length = newLength(state, run, from, day);
-    if (length == 0) {
+  private void firstBatches(ShopState state, RunSpec run, Trace trace) {
+    if (newLength == 0) {
       return;
     }
-    int stand = newStandS(state, run, from, day);
-    int start = state.mixers.latest(notBefore(state, run, from, day), from - stand, length);
-    int mixer = state.mixers.lane();
-    state.mixers.book(mixer, start, start + length);
-    int mixAt = start;
-    int activateAt = start;
-    for (RunSpec.InkNeed need : run.needs()) {
-      if (live(state, need.ink(), need.chargeG(), from, day) < 0) {
-        activateAt += room.mixS();
-      }
-    }
-    for (RunSpec.InkNeed need : run.needs()) {
-      if (live(state, need.ink(), need.chargeG(), from, day) < 0) {
-        boolean activated = problem.inks()[need.ink()].activated();
+    state.mixers.book(newMixer, newStart, newStart + newLength);
+    int mixAt = newStart;
+    int activateAt = newStart + newMixes * room.mixS();
+    for (int i = 0; i < run.needs().length; i++) {
+      if (slots[i] < 0) {
+        int ink = run.needs()[i].ink();
+        boolean activated = problem.inks()[ink].activated();
         int done = activated ? activateAt + room.activateS() : mixAt + room.mixS();
-        open(state, need.ink(), mixAt, done, day, mixer, trace);
+        slots[i] = open(state, ink, mixAt, done, day, newMixer, trace);
         mixAt += room.mixS();
         activateAt += activated ? room.activateS() : 0;
       }
     }
   }
 
-  private void open(
-      ShopState state, int ink, int mixFrom, int done, int day, int mixer, Trace trace) {
+  private int open(
+      ShopState state, int ink, int mixFrom, int done, int ofDay, int mixer, Trace trace) {
     InkSpec spec = problem.inks()[ink];
     int slot = ink * SLOTS;
     for (int i = slot + 1; i < (ink + 1) * SLOTS; i++) {
@@ -171,7 +166,7 @@ final class InkDraw {
     state.batchReady[slot] = ready;
     state.batchUseBy[slot] = spec.activated() ? done + spec.potLifeS() : StaffedTime.NEVER;
     state.batchRoomG[slot] = room.containerG() - room.reserveG();
-    state.batchDay[slot] = day;
+    state.batchDay[slot] = ofDay;
     state.batchId[slot] = state.batches;
     if (spec.activated()) {
       lose(state, spec, room.reserveG());
@@ -180,6 +175,7 @@ final class InkDraw {
       trace.batch(state.batches, ink, mixFrom, done, ready, state.batchUseBy[slot], mixer);
     }
     state.batches++;
+    return slot;
   }
 
   private static void lose(ShopState state, InkSpec ink, int grams) {
@@ -189,6 +185,7 @@ final class InkDraw {
   private boolean draw(
       ShopState state,
       RunSpec.InkNeed need,
+      int firstSlot,
       int from,
       int to,
       boolean setUp,
@@ -199,7 +196,7 @@ final class InkDraw {
     int length = Math.max(1, to - from);
     int drawn = 0;
     int t = from;
-    int slot = live(state, need.ink(), need.chargeG(), from, dayOf(from));
+    int slot = firstSlot;
     while (true) {
       int capacity = drawn + state.batchRoomG[slot] - chargeG;
       int end = Math.min(to, state.batchUseBy[slot]);
@@ -230,21 +227,20 @@ final class InkDraw {
 
   /** The batch that takes over in the middle of a run. */
   private int follow(ShopState state, int ink, int t, Trace trace) {
-    int day = dayOf(t);
-    int slot = live(state, ink, 0, t, day);
+    int today = dayOf(t);
+    int slot = live(state, ink, 0, t, today);
     if (slot >= 0) {
       return slot;
     }
     InkSpec spec = problem.inks()[ink];
     int length = room.mixS() + (spec.activated() ? room.activateS() : 0);
-    int notBefore = spec.activated() ? Math.max(0, problem.dayStart()[day]) : 0;
+    int notBefore = spec.activated() ? Math.max(0, problem.dayStart()[today]) : 0;
     int start = state.mixers.latest(notBefore, t - spec.standS(), length);
     if (start < 0) {
       return -1;
     }
     state.mixers.book(state.mixers.lane(), start, start + length);
-    open(state, ink, start, start + length, day, state.mixers.lane(), trace);
-    return live(state, ink, 0, t, day);
+    return open(state, ink, start, start + length, today, state.mixers.lane(), trace);
   }
 
   private void save(ShopState state, RunSpec run) {

@@ -70,6 +70,32 @@ final class Intervals {
     }
   }
 
+  /** Takes back what was booked as exactly this time. */
+  void release(int start, int end) {
+    if (start >= end) {
+      return;
+    }
+    int i = firstEndingAfter(start);
+    boolean keepsBefore = from[i] < start;
+    boolean keepsAfter = to[i] > end;
+    if (keepsBefore && keepsAfter) {
+      ensure(count + 1);
+      System.arraycopy(from, i, from, i + 1, count - i);
+      System.arraycopy(to, i, to, i + 1, count - i);
+      to[i] = start;
+      from[i + 1] = end;
+      count++;
+    } else if (keepsBefore) {
+      to[i] = start;
+    } else if (keepsAfter) {
+      from[i] = end;
+    } else {
+      System.arraycopy(from, i + 1, from, i, count - i - 1);
+      System.arraycopy(to, i + 1, to, i, count - i - 1);
+      count--;
+    }
+  }
+
   private int firstEndingAfter(int t) {
     int i = count;
     while (i > 0 && to[i - 1] > t) {

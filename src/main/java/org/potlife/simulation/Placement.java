@@ -21,6 +21,7 @@ final class Placement {
   private RunSpec.BeltFeed feed;
   private Trace trace;
   private int setUp;
+  private int mounted;
   private int firstPieceS;
   private int start;
   private int firstPiece;
@@ -42,11 +43,16 @@ final class Placement {
     press = problem.presses()[pressIndex];
     feed = run.feeds()[press.dryer()];
     int last = state.pressLast[pressIndex];
+    boolean sameScreens = setUps.none(last, runIndex);
+    if (sameScreens && wentElsewhere(pressIndex)) {
+      sameScreens = false;
+      last = -1;
+    }
+    mounted = setUps.mounted(last, runIndex);
     setUp = setUps.seconds(last, runIndex, press);
     firstPieceS = setUp == 0 ? 0 : press.firstPieceS();
     start = state.pressFree[pressIndex];
     int before = start;
-    boolean sameScreens = setUps.none(last, runIndex);
     if (!waitForScreens(sameScreens)) {
       return refuse(runIndex, pressIndex, Refusal.SCREENS);
     }
@@ -55,6 +61,12 @@ final class Placement {
     }
     book(runIndex, pressIndex, before);
     return true;
+  }
+
+  /** The screens were on another press in between: they are mounted as on an empty press. */
+  private boolean wentElsewhere(int pressIndex) {
+    int set = run.screenSet();
+    return set >= 0 && state.setPress[set] >= 0 && state.setPress[set] != pressIndex;
   }
 
   private boolean refuse(int runIndex, int pressIndex, Refusal refusal) {
@@ -202,20 +214,22 @@ final class Placement {
     state.lotStage[run.garmentLot()]++;
     state.pressFree[pressIndex] = end;
     state.pressLast[pressIndex] = runIndex;
-    releaseScreens();
+    releaseScreens(pressIndex);
     state.finish(problem, run.order(), off);
     if (trace != null) {
-      trace.place(runIndex, pressIndex, before, start, firstPiece, print, end, off, setUp, walk);
+      trace.place(
+          runIndex, pressIndex, before, start, firstPiece, print, end, off, setUp, mounted, walk);
     }
   }
 
-  private void releaseScreens() {
+  private void releaseScreens(int pressIndex) {
     int set = run.screenSet();
     if (set < 0) {
       return;
     }
     ScreenSetSpec spec = problem.sets()[set];
     state.setFree[set] = Math.max(state.setFree[set], end + press.tearDownS() * spec.screens());
+    state.setPress[set] = pressIndex;
     state.setLeft[set]--;
     if (state.setLeft[set] == 0) {
       screens.giveBack(state, set, state.setFree[set]);

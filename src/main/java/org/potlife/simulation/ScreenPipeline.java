@@ -77,7 +77,7 @@ final class ScreenPipeline {
     if (notBefore >= StaffedTime.NEVER) {
       return StaffedTime.NEVER;
     }
-    PlaceBook place = state.places[stage.place.ordinal()];
+    PlaceBook place = state.places[stage.place().ordinal()];
     int each = room.stageS()[stage.ordinal()];
     int end = place.work(notBefore, each * screens);
     if (trace != null && end < StaffedTime.NEVER) {

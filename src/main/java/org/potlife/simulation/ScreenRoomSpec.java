@@ -36,10 +36,15 @@ public record ScreenRoomSpec(
     POST_EXPOSE(Place.EXPOSURE),
     TAPE(Place.TABLE);
 
-    final Place place;
+    private final Place place;
 
     HandStage(Place place) {
       this.place = place;
+    }
+
+    /** Where it is done. */
+    public Place place() {
+      return place;
     }
   }
 

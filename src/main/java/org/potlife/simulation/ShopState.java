@@ -26,6 +26,7 @@ final class ShopState {
   final int[] setReady;
   final int[] setFree;
   final int[] setLeft;
+  final int[] setPress;
 
   final int[] batchReady;
   final int[] batchUseBy;
@@ -72,6 +73,7 @@ final class ShopState {
     setReady = new int[sets];
     setFree = new int[sets];
     setLeft = new int[sets];
+    setPress = new int[sets];
     int slots = problem.inks().length * BATCHES_PER_INK;
     batchReady = new int[slots];
     batchUseBy = new int[slots];
@@ -97,6 +99,7 @@ final class ShopState {
     for (int i = 0; i < setReady.length; i++) {
       setReady[i] = problem.sets()[i].readyAt();
       setLeft[i] = problem.sets()[i].runs();
+      setPress[i] = before.setPress()[i];
     }
     for (TakenOver.BeltLoad load : before.belts()) {
       belts[load.dryer()].occupy(load.from(), load.to(), load.speedLimit());
@@ -113,9 +116,12 @@ final class ShopState {
     }
     for (TakenOver.FrameHeld held : before.frames()) {
       frames[held.mesh()].take(1);
-      frames[held.mesh()].giveBack(held.until());
+      if (held.until() != TakenOver.FrameHeld.FOR_GOOD) {
+        frames[held.mesh()].giveBack(held.until());
+      }
     }
     Arrays.fill(batchUseBy, -1);
+    before.batches().forEach(batch -> takeOver(problem, batch));
     Arrays.fill(inkDay, -1);
     Arrays.fill(orderEnd, -1);
     for (int order = 0; order < orderEnd.length; order++) {
@@ -123,6 +129,23 @@ final class ShopState {
         finish(problem, order, before.orderEnd()[order]);
       }
     }
+  }
+
+  private void takeOver(Problem problem, TakenOver.LiveBatch batch) {
+    int slot = batch.ink() * BATCHES_PER_INK;
+    for (int i = slot + 1; i < (batch.ink() + 1) * BATCHES_PER_INK; i++) {
+      slot = batchUseBy[i] < batchUseBy[slot] ? i : slot;
+    }
+    int day = problem.dayStart().length - 1;
+    while (day > 0 && problem.dayStart()[day] > batch.done()) {
+      day--;
+    }
+    batchReady[slot] = batch.ready();
+    batchUseBy[slot] = batch.useBy();
+    batchRoomG[slot] = batch.roomG();
+    batchDay[slot] = day;
+    batchId[slot] = batches;
+    batches++;
   }
 
   void copyFrom(ShopState other) {
@@ -148,6 +171,7 @@ final class ShopState {
     copy(other.setReady, setReady);
     copy(other.setFree, setFree);
     copy(other.setLeft, setLeft);
+    copy(other.setPress, setPress);
     for (int i = 0; i < batchColumns.length; i++) {
       copy(other.batchColumns[i], batchColumns[i]);
     }

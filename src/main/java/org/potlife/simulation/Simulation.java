@@ -32,6 +32,9 @@ public final class Simulation {
    */
   public Outcome run(int[][] sequences, int[] lengths, Trace trace) {
     state.copyFrom(empty);
+    if (trace != null) {
+      trace.begin(problem.takenOver());
+    }
     int press;
     while ((press = next(state, sequences, lengths)) >= 0) {
       step(state, sequences, press, trace);
@@ -39,12 +42,9 @@ public final class Simulation {
     return close(state, sequences, lengths, trace);
   }
 
-  ShopState state() {
-    return state;
-  }
-
-  ShopState empty() {
-    return empty;
+  /** Cost of one kind in the last run of the simulation, 1/1000 of the plant currency. */
+  public long costMilli(CostKind kind) {
+    return state.cost(kind);
   }
 
   /** The press whose next run comes first, or -1 when nothing more can be placed. */

@@ -81,6 +81,15 @@ public final class StaffedTime {
     return i;
   }
 
+  /** Staffed seconds of the longest span. */
+  public int longestSpan() {
+    int longest = 0;
+    for (int i = 0; i < start.length; i = spanLast[i] + 1) {
+      longest = Math.max(longest, workBefore[spanLast[i] + 1] - workBefore[i]);
+    }
+    return longest;
+  }
+
   int count() {
     return start.length;
   }

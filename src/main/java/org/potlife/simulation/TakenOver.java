@@ -10,11 +10,13 @@ import java.util.List;
  * @param lotStage by garment lot, prints of it that are done
  * @param orderEnd by order, when its taken-over runs are off the belt, s; -1 if none
  * @param setFree by screen set, when taken-over runs release it, s; 0 if none
+ * @param setPress by screen set, the press it was on last; -1 if none
  * @param belts loads on the dryers
  * @param mixing busy times of the mixers
  * @param hands busy times of the screen room's places
  * @param loads cabinet loads
  * @param frames frames held, by mesh, with the time of their return
+ * @param batches batches that are made or as good as made, in order of their ids from 0
  */
 public record TakenOver(
     int[] pressFree,
@@ -22,11 +24,13 @@ public record TakenOver(
     int[] lotStage,
     int[] orderEnd,
     int[] setFree,
+    int[] setPress,
     List<BeltLoad> belts,
     List<Busy> mixing,
     List<Busy> hands,
     List<CabinetLoad> loads,
-    List<FrameHeld> frames) {
+    List<FrameHeld> frames,
+    List<LiveBatch> batches) {
 
   /** Load on a dryer over a period; units as in {@link RunSpec.BeltFeed}. */
   public record BeltLoad(int dryer, int from, int to, int speedLimit, int area, int heat) {}
@@ -42,19 +46,35 @@ public record TakenOver(
   /** A load of a cabinet; nothing may be added. */
   public record CabinetLoad(int cabinet, int stage, int from, int to, int frames) {}
 
-  /** A frame that comes back later. */
-  public record FrameHeld(int mesh, int until) {}
+  /** A frame that is not there: until it comes back, or for good. */
+  public record FrameHeld(int mesh, int until) {
+
+    /** It comes back when a set of the plan is released, or never. */
+    public static final int FOR_GOOD = -1;
+  }
+
+  /**
+   * A batch that others may draw from within its clock.
+   *
+   * @param roomG what is left for others, g
+   */
+  public record LiveBatch(
+      int ink, int mixFrom, int done, int ready, int useBy, int roomG, int mixer) {}
 
   /** Nothing is under way. */
   public static TakenOver nothing(int presses, int lots, int orders, int sets) {
     int[] ends = new int[orders];
     java.util.Arrays.fill(ends, -1);
+    int[] nowhere = new int[sets];
+    java.util.Arrays.fill(nowhere, -1);
     return new TakenOver(
         new int[presses],
         new int[lots],
         new int[lots],
         ends,
         new int[sets],
+        nowhere,
+        List.of(),
         List.of(),
         List.of(),
         List.of(),

@@ -19,6 +19,7 @@ public final class Trace {
       int end,
       int off,
       int setUpS,
+      int mounted,
       List<Rate> rates,
       List<Wait> waits) {}
 
@@ -58,6 +59,20 @@ public final class Trace {
   private final Map<Integer, List<Object>> steps = new HashMap<>();
   private List<Wait> waits = new ArrayList<>();
 
+  /** Batches that are taken over come first, so that ids are places in the list. */
+  void begin(TakenOver takenOver) {
+    for (TakenOver.LiveBatch live : takenOver.batches()) {
+      batch(
+          batches.size(),
+          live.ink(),
+          live.mixFrom(),
+          live.done(),
+          live.ready(),
+          live.useBy(),
+          live.mixer());
+    }
+  }
+
   void waitUntil(int from, int to, Cause cause) {
     int last = waits.size() - 1;
     if (last >= 0 && waits.get(last).cause() == cause) {
@@ -77,6 +92,7 @@ public final class Trace {
       int end,
       int off,
       int setUpS,
+      int mounted,
       BeltWalk walk) {
     List<Rate> rates = new ArrayList<>();
     for (int i = 0; i < walk.count(); i++) {
@@ -84,7 +100,18 @@ public final class Trace {
     }
     placed.add(
         new Placed(
-            run, press, pressFree, start, firstPiece, print, end, off, setUpS, rates, waits));
+            run,
+            press,
+            pressFree,
+            start,
+            firstPiece,
+            print,
+            end,
+            off,
+            setUpS,
+            mounted,
+            rates,
+            waits));
     waits = new ArrayList<>();
   }
 

@@ -1,0 +1,168 @@
+package org.potlife.planning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.potlife.ink.Component;
+import org.potlife.ink.Ink;
+import org.potlife.ink.InkRoom;
+import org.potlife.ink.InkSystem;
+import org.potlife.ink.RecipeMass;
+import org.potlife.sheet.PlanSheet.BatchLine;
+import org.potlife.sheet.PlanSheet.ComponentLine;
+import org.potlife.sheet.PlanSheet.UseLine;
+import org.potlife.shop.Shop;
+import org.potlife.simulation.Trace;
+
+/** The batches of a plan with their masses. */
+final class BatchSheet {
+
+  private final MappedProblem mapped;
+  private final Shop shop;
+  private final Horizon horizon;
+  private final Trace trace;
+
+  BatchSheet(MappedProblem mapped, Trace trace) {
+    this.mapped = mapped;
+    this.trace = trace;
+    shop = mapped.request().shop();
+    horizon = mapped.horizon();
+  }
+
+  List<BatchLine> lines() {
+    List<BatchLine> known =
+        mapped.frozen().batches().stream()
+            .filter(batch -> shop.findInk(batch.ink()).isPresent())
+            .toList();
+    Set<String> ids = new HashSet<>(known.stream().map(BatchLine::id).toList());
+    List<BatchLine> lines = new ArrayList<>();
+    for (Trace.Batch batch : trace.batches()) {
+      List<UseLine> uses = new ArrayList<>(batch.uses().stream().map(this::use).toList());
+      if (batch.id() < known.size()) {
+        lines.add(takenOver(known.get(batch.id()), uses));
+      } else {
+        lines.add(line(batch, uses, ids));
+      }
+    }
+    lines.sort(
+        Comparator.comparing((BatchLine line) -> line.mixFrom().toInstant())
+            .thenComparing(line -> line.activateFrom().toInstant())
+            .thenComparing(BatchLine::id));
+    return lines;
+  }
+
+  private UseLine use(Trace.Use use) {
+    return new UseLine(
+        mapped.runs().get(use.run()).id(),
+        horizon.time(use.from()),
+        horizon.time(use.to()),
+        use.printG(),
+        use.chargeG());
+  }
+
+  /** A made batch keeps mass and times; what nobody draws any more counts as reserve. */
+  private BatchLine takenOver(BatchLine made, List<UseLine> uses) {
+    Set<String> frozen = mapped.frozen().runIds();
+    made.uses().stream().filter(use -> frozen.contains(use.run())).forEach(uses::add);
+    uses.sort(Comparator.comparing(use -> use.from().toInstant()));
+    return new BatchLine(
+        made.id(),
+        made.ink(),
+        made.process(),
+        made.massG(),
+        made.components(),
+        made.agentG(),
+        made.agentPercent(),
+        made.retarderG(),
+        made.mixFrom(),
+        made.activateFrom(),
+        made.activatedAt(),
+        made.readyAt(),
+        made.useBy(),
+        made.mixer(),
+        made.massG() - drawn(uses),
+        runs(uses),
+        uses);
+  }
+
+  private static int drawn(List<UseLine> uses) {
+    return uses.stream().mapToInt(use -> use.printG() + use.chargeG()).sum();
+  }
+
+  private static List<String> runs(List<UseLine> uses) {
+    return uses.stream().map(UseLine::run).distinct().toList();
+  }
+
+  private BatchLine line(Trace.Batch batch, List<UseLine> uses, Set<String> ids) {
+    uses.sort(Comparator.comparing(use -> use.from().toInstant()));
+    InkRoom room = shop.inkRoom();
+    Ink ink = shop.inks().get(batch.ink());
+    InkSystem system = shop.findInkSystem(ink.system()).orElseThrow();
+    int drawn = drawn(uses);
+    int massG = RecipeMass.roundUpToStep(drawn + room.reserveG(), room.scaleStepG());
+    List<Integer> masses = RecipeMass.components(massG, ink.recipe());
+    List<ComponentLine> components = new ArrayList<>();
+    int retarderG = 0;
+    for (int i = 0; i < masses.size(); i++) {
+      Component component = ink.recipe().get(i);
+      String role = component.role().name().toLowerCase(java.util.Locale.ROOT);
+      components.add(new ComponentLine(component.name(), role, masses.get(i)));
+      retarderG += component.role() == Component.Role.RETARDER ? masses.get(i) : 0;
+    }
+    boolean activated = system.activated();
+    int activateS = activated ? room.activateMinutes() * 60 : 0;
+    return new BatchLine(
+        id(ink, batch, ids),
+        ink.id(),
+        system.process().toString(),
+        massG,
+        components,
+        activated ? RecipeMass.agentG(massG, ink.agentPercent(), room.scaleStepG()) : 0,
+        activated ? ink.agentPercent() : 0,
+        retarderG,
+        horizon.time(batch.mixFrom()),
+        horizon.time(batch.done() - activateS),
+        horizon.time(batch.done()),
+        horizon.time(batch.ready()),
+        activated ? horizon.time(batch.useBy()) : null,
+        batch.mixer() + 1,
+        massG - drawn,
+        runs(uses),
+        uses);
+  }
+
+  private String id(Ink ink, Trace.Batch batch, Set<String> ids) {
+    var day = horizon.time(batch.done());
+    String name = "%s-%02d%02d".formatted(ink.id(), day.getMonthValue(), day.getDayOfMonth());
+    int number = 1;
+    while (!ids.add(name + "-" + number)) {
+      number++;
+    }
+    return name + "-" + number;
+  }
+
+  /** Batches by run, in order of use. */
+  Map<String, List<String>> byRun(List<BatchLine> batches) {
+    Map<String, List<String>> byRun = new HashMap<>();
+    Map<String, Map<String, UseLine>> first = new LinkedHashMap<>();
+    for (BatchLine batch : batches) {
+      for (UseLine use : batch.uses()) {
+        first.computeIfAbsent(use.run(), key -> new LinkedHashMap<>()).putIfAbsent(batch.id(), use);
+      }
+    }
+    first.forEach(
+        (run, uses) ->
+            byRun.put(
+                run,
+                uses.entrySet().stream()
+                    .sorted(Comparator.comparing(entry -> entry.getValue().from().toInstant()))
+                    .map(Map.Entry::getKey)
+                    .toList()));
+    return byRun;
+  }
+}

@@ -1,0 +1,81 @@
+package org.potlife.planning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.potlife.order.Order;
+import org.potlife.sheet.PlanSheet;
+import org.potlife.sheet.PlanSheet.BatchLine;
+import org.potlife.sheet.PlanSheet.RunLine;
+import org.potlife.sheet.PlanSheet.ScreenLine;
+
+/**
+ * What the published plan has begun or is about to begin (R22): its runs within the freeze window,
+ * the batches made for them, and every screen that is in process.
+ *
+ * @param runs frozen runs in order of their set-up
+ * @param batches batches of which a frozen run draws
+ * @param screens screens begun, or of frozen runs
+ */
+record Frozen(List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> screens) {
+
+  static Frozen from(PlanRequest request) {
+    Optional<PlanSheet> published = request.published();
+    if (published.isEmpty()) {
+      return new Frozen(List.of(), List.of(), List.of());
+    }
+    Set<String> open = request.orders().stream().map(Order::reference).collect(Collectors.toSet());
+    var until = request.plannedAt().plusSeconds(60L * request.shop().settings().freezeMinutes());
+    List<RunLine> runs = new ArrayList<>();
+    for (RunLine line : published.get().runs()) {
+      if (open.contains(line.order())
+          && line.setUpStart().toInstant().isBefore(until)
+          && request.shop().findPress(line.press()).isPresent()) {
+        runs.add(line);
+      }
+    }
+    runs.sort(Comparator.comparing(line -> line.setUpStart().toInstant()));
+    Set<String> ids = runs.stream().map(RunLine::id).collect(Collectors.toSet());
+    List<BatchLine> batches =
+        published.get().batches().stream()
+            .filter(batch -> batch.runs().stream().anyMatch(ids::contains))
+            .toList();
+    List<ScreenLine> screens =
+        published.get().screens().stream()
+            .filter(
+                screen -> begun(screen, request) || ids.stream().anyMatch(screen.runs()::contains))
+            .toList();
+    return new Frozen(runs, batches, screens);
+  }
+
+  private static boolean begun(ScreenLine screen, PlanRequest request) {
+    return !screen.steps().isEmpty()
+        && screen.steps().get(0).from().toInstant().isBefore(request.plannedAt());
+  }
+
+  Set<String> runIds() {
+    return runs.stream().map(RunLine::id).collect(Collectors.toSet());
+  }
+
+  /** Frozen runs of an order by print, keyed by design and position. */
+  Map<Integer, Integer> lotPieces(String order) {
+    Map<Integer, Integer> pieces = new HashMap<>();
+    for (RunLine line : runs) {
+      if (line.order().equals(order)) {
+        pieces.put(line.lot(), line.quantity());
+      }
+    }
+    return pieces;
+  }
+
+  /** Ids of the screens that are taken over. */
+  Set<String> screenIds() {
+    return new HashSet<>(screens.stream().map(ScreenLine::id).toList());
+  }
+}

@@ -1,0 +1,250 @@
+package org.potlife.planning;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.potlife.ink.Ink;
+import org.potlife.ink.PrintMass;
+import org.potlife.order.Order;
+import org.potlife.order.Print;
+import org.potlife.sheet.PlanSheet;
+import org.potlife.sheet.PlanSheet.RunLine;
+import org.potlife.shop.Press;
+import org.potlife.shop.Shop;
+import org.potlife.simulation.OrderSpec;
+import org.potlife.simulation.Problem;
+import org.potlife.simulation.RunSpec;
+import org.potlife.simulation.StaffedTime;
+
+/** Maps a request to the engine's problem: what is to be printed, where it may be, what it uses. */
+final class ProblemMapper {
+
+  private final PlanRequest request;
+  private final Shop shop;
+  private final Horizon horizon;
+  private final List<StaffedTime> staffed;
+  private final RunLoad load;
+  private final Fit fit;
+  private final Lots lots;
+  private final Frozen frozen;
+  private final List<PlanSheet.UnplacedLine> unplaced = new ArrayList<>();
+  private final Map<String, Integer> inkIndex = new HashMap<>();
+  private final List<PlannedRun> movable = new ArrayList<>();
+  private final List<PlannedRun> taken = new ArrayList<>();
+  private final Map<String, Integer> lotIndex = new LinkedHashMap<>();
+
+  ProblemMapper(PlanRequest request) {
+    this.request = request;
+    shop = request.shop();
+    LocalDate day = request.day();
+    horizon = Horizon.from(request.plannedAt(), shop.timeZone(), day, HorizonDays.needed(request));
+    staffed =
+        shop.presses().stream()
+            .map(
+                press ->
+                    Calendars.staffed(
+                        press.shifts(), press.closures(), horizon, press.maxPauseMinutes() * 60))
+            .toList();
+    load = new RunLoad(shop);
+    fit = new Fit(shop, load);
+    lots = new Lots(shop, load, fit, staffed);
+    frozen = Frozen.from(request);
+    for (Ink ink : shop.inks()) {
+      inkIndex.put(ink.id(), inkIndex.size());
+    }
+  }
+
+  MappedProblem map() {
+    List<Order> orders =
+        request.orders().stream().sorted(Comparator.comparing(Order::reference)).toList();
+    for (Order order : orders) {
+      split(order);
+    }
+    List<PlannedRun> runs = new ArrayList<>(movable);
+    runs.addAll(taken);
+    ScreenSets sets = new ScreenSets(shop, frozen, runs, movable.size());
+    Map<String, Integer> orderIndex = new HashMap<>();
+    orders.forEach(order -> orderIndex.put(order.reference(), orderIndex.size()));
+    RunSpec[] specs = new RunSpec[runs.size()];
+    for (int i = 0; i < specs.length; i++) {
+      specs[i] = spec(runs.get(i), orderIndex, sets);
+    }
+    ShopMapper shopMapper = new ShopMapper(shop, horizon, staffed, request.day());
+    TakeOver takeOver =
+        new TakeOver(shop, horizon, frozen, runs, movable.size(), sets, lotIndex, orderIndex);
+    Problem problem =
+        new Problem(
+            movable.size(),
+            specs,
+            shopMapper.presses(takeOver.lastRunByPress()),
+            shopMapper.dryers(specs),
+            shopMapper.inks(),
+            sets.specs(horizon),
+            orders.stream().map(this::orderSpec).toArray(OrderSpec[]::new),
+            lotIndex.size(),
+            shopMapper.screenRoom(),
+            shopMapper.inkRoom(),
+            shopMapper.costs(),
+            horizon.dayStarts(),
+            horizon.end(),
+            published(line -> horizon.seconds(line.setUpStart())),
+            published(line -> shop.presses().indexOf(shop.findPress(line.press()).orElse(null))),
+            takeOver.bookings(specs));
+    return new MappedProblem(request, horizon, problem, runs, sets.list(), unplaced, frozen);
+  }
+
+  private int[] published(java.util.function.ToIntFunction<RunLine> value) {
+    Map<String, RunLine> lines = new HashMap<>();
+    request.published().ifPresent(sheet -> sheet.runs().forEach(run -> lines.put(run.id(), run)));
+    int[] values = new int[movable.size() + taken.size()];
+    for (int i = 0; i < values.length; i++) {
+      RunLine line = i < movable.size() ? lines.get(movable.get(i).id()) : null;
+      values[i] = line == null ? -1 : value.applyAsInt(line);
+    }
+    return values;
+  }
+
+  private OrderSpec orderSpec(Order order) {
+    List<Integer> weights = shop.settings().lateWeights();
+    int weight = weights.get(Math.min(order.priority(), weights.size()) - 1);
+    return new OrderSpec(horizon.seconds(order.dueAt()), weight);
+  }
+
+  /** Lots of an order; a lot that is frozen keeps its number and size. */
+  private void split(Order order) {
+    Map<Integer, Integer> sizes = new TreeMap<>(frozen.lotPieces(order.reference()));
+    int left = Lots.pieces(order, shop.cloth());
+    for (int size : sizes.values()) {
+      left -= size;
+    }
+    List<Print> possible = new ArrayList<>();
+    List<Print> blocked = new ArrayList<>();
+    boolean stuck = false;
+    for (Print print : order.prints()) {
+      Fit.Obstacle obstacle = obstacle(order, print);
+      if (obstacle == null && stuck) {
+        obstacle = new Fit.Obstacle("R17", "a print that must come first has no place");
+      }
+      if (obstacle == null) {
+        possible.add(print);
+      } else {
+        blocked.add(print);
+        stuck |= order.printsInListedOrder();
+        unplaced.add(line(order, print, obstacle));
+      }
+    }
+    if (left > 0) {
+      int number = 1;
+      for (int size : lots.sizes(order, possible, left)) {
+        while (sizes.containsKey(number)) {
+          number++;
+        }
+        sizes.put(number, size);
+      }
+    }
+    addRuns(order, sizes, blocked);
+  }
+
+  private void addRuns(Order order, Map<Integer, Integer> sizes, List<Print> blocked) {
+    Set<String> frozenIds = frozen.runIds();
+    for (Map.Entry<Integer, Integer> lot : sizes.entrySet()) {
+      lotIndex.put(lotKey(order.reference(), lot.getKey()), lotIndex.size());
+      for (int number = 0; number < order.prints().size(); number++) {
+        Print print = order.prints().get(number);
+        PlannedRun run =
+            new PlannedRun(order, print, number, lot.getKey(), sizes.size(), lot.getValue());
+        if (frozenIds.contains(run.id()) && inksKnown(print)) {
+          taken.add(run);
+        } else if (!blocked.contains(print)) {
+          movable.add(run);
+        }
+      }
+    }
+  }
+
+  private boolean inksKnown(Print print) {
+    return print.colours().stream().allMatch(colour -> inkIndex.containsKey(colour.ink()));
+  }
+
+  static String lotKey(String order, int lot) {
+    return order + ":" + lot;
+  }
+
+  private Fit.Obstacle obstacle(Order order, Print print) {
+    List<Fit.Obstacle> obstacles = fit.obstacles(order, print);
+    if (!obstacles.isEmpty()) {
+      return obstacles.get(0);
+    }
+    List<Fit.Obstacle> byPress = new ArrayList<>();
+    for (int i = 0; i < shop.presses().size(); i++) {
+      Press press = shop.presses().get(i);
+      Fit.Obstacle obstacle = fit.obstacle(order, print, press);
+      if (obstacle == null) {
+        if (lots.capacity(order, print, i) > 0) {
+          return null;
+        }
+        obstacle = new Fit.Obstacle("R3", "its set-up is longer than any shift of " + press.id());
+      }
+      byPress.add(obstacle);
+    }
+    String causes =
+        byPress.stream().map(Fit.Obstacle::cause).distinct().reduce((a, b) -> a + "; " + b).get();
+    return new Fit.Obstacle(byPress.get(0).rule(), "no press takes it: " + causes);
+  }
+
+  private static PlanSheet.UnplacedLine line(Order order, Print print, Fit.Obstacle obstacle) {
+    return new PlanSheet.UnplacedLine(
+        order.reference(), print.design(), print.position(), 0, obstacle.rule(), obstacle.cause());
+  }
+
+  private RunSpec spec(PlannedRun run, Map<String, Integer> orderIndex, ScreenSets sets) {
+    Order order = run.order();
+    Print print = run.print();
+    int charge = shop.inkRoom().screenChargeG();
+    List<RunSpec.InkNeed> needs = new ArrayList<>();
+    load.gramsPerPiece(print)
+        .forEach(
+            (ink, grams) -> {
+              long stations = print.colours().stream().filter(c -> c.ink().equals(ink)).count();
+              needs.add(
+                  new RunSpec.InkNeed(
+                      inkIndex.get(ink),
+                      PrintMass.runMassG(run.pieces(), grams, shop.inkRoom().lossPercent()),
+                      (int) stations * charge));
+            });
+    return new RunSpec(
+        orderIndex.get(order.reference()),
+        lotIndex.get(lotKey(order.reference(), run.lot())),
+        order.printsInListedOrder() ? run.number() : -1,
+        sets.indexOf(print),
+        run.pieces(),
+        horizon.secondsUp(order.garments().availableFrom()),
+        order.garments().lightness(),
+        sets.screenNumbers(print),
+        print.colours().stream().mapToInt(colour -> inkIndex.get(colour.ink())).toArray(),
+        needs.toArray(RunSpec.InkNeed[]::new),
+        shop.dryers().stream()
+            .map(dryer -> load.feed(print, order.garments(), dryer))
+            .toArray(RunSpec.BeltFeed[]::new),
+        presses(run));
+  }
+
+  private boolean[] presses(PlannedRun run) {
+    boolean[] allowed = new boolean[shop.presses().size()];
+    boolean any = false;
+    for (int i = 0; i < allowed.length; i++) {
+      allowed[i] = lots.capacity(run.order(), run.print(), i) >= run.pieces();
+      any |= allowed[i];
+    }
+    for (int i = 0; i < allowed.length && !any; i++) {
+      allowed[i] = lots.capacity(run.order(), run.print(), i) > 0;
+    }
+    return allowed;
+  }
+}

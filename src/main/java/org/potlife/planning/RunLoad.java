@@ -1,0 +1,93 @@
+package org.potlife.planning;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.potlife.dryer.Belt;
+import org.potlife.dryer.Dryer;
+import org.potlife.dryer.Evaporation;
+import org.potlife.ink.Ink;
+import org.potlife.ink.InkSystem;
+import org.potlife.ink.Mesh;
+import org.potlife.ink.PrintMass;
+import org.potlife.order.Colour;
+import org.potlife.order.Garments;
+import org.potlife.order.Print;
+import org.potlife.shop.Shop;
+import org.potlife.simulation.RunSpec.BeltFeed;
+
+/** What one piece of a print draws of its inks and asks of a dryer. */
+final class RunLoad {
+
+  private final Shop shop;
+
+  RunLoad(Shop shop) {
+    this.shop = shop;
+  }
+
+  /** Grams per piece by ink, in order of first use. */
+  Map<String, Double> gramsPerPiece(Print print) {
+    Map<String, Double> grams = new LinkedHashMap<>();
+    for (Colour colour : print.colours()) {
+      grams.merge(colour.ink(), gramsPerPiece(print, colour), Double::sum);
+    }
+    return grams;
+  }
+
+  private double gramsPerPiece(Print print, Colour colour) {
+    if (colour.measuredG() != null) {
+      return colour.measuredG();
+    }
+    Ink ink = shop.findInk(colour.ink()).orElseThrow();
+    Mesh mesh = new Mesh(colour.meshPerCm(), colour.threadUm(), colour.fabricUm());
+    return PrintMass.gramsPerPiece(
+        print.widthMm(),
+        print.heightMm(),
+        colour.coveragePercent(),
+        mesh.wetDepositUm(),
+        ink.densityGPerCm3(),
+        print.passes(),
+        ink.transferFactor());
+  }
+
+  /** Longest dwell that the print's inks ask for, s. */
+  int dwellS(Print print) {
+    return print.colours().stream().mapToInt(colour -> system(colour).dwellS()).max().orElse(0);
+  }
+
+  /** Fastest belt for the print, um/min. */
+  int speedLimit(Print print, Dryer dryer) {
+    double byDwell = Belt.speedMPerMin(dryer.heatedLengthMm(), dwellS(print));
+    return (int) Math.floor(Math.min(byDwell, dryer.maxSpeedMPerMin()) * 1e6 + 1e-6);
+  }
+
+  /** Load per piece and hour; null where the garment is wider than the belt. */
+  BeltFeed feed(Print print, Garments garments, Dryer dryer) {
+    int lanes = Belt.lanes(dryer.beltWidthMm(), garments.widthMm(), dryer.gapMm());
+    if (lanes < 1) {
+      return null;
+    }
+    int pitchMm = garments.lengthMm() + dryer.gapMm();
+    double area = Belt.areaMPerMin(1, pitchMm, lanes) * 1e6;
+    double kJ = kJPerPiece(print, garments, dryer);
+    double heat = Evaporation.loadKw(1, kJ, dryer.efficiency()) * 1e4;
+    return new BeltFeed(
+        speedLimit(print, dryer), (int) Math.ceil(area - 1e-9), (int) Math.ceil(heat - 1e-9));
+  }
+
+  private double kJPerPiece(Print print, Garments garments, Dryer dryer) {
+    double waterG = 0;
+    for (Colour colour : print.colours()) {
+      waterG += gramsPerPiece(print, colour) * system(colour).waterPercent() / 100;
+    }
+    double cotton = garments.cottonPercent() / 100;
+    double regain =
+        cotton * shop.cloth().cottonRegainPercent()
+            + (1 - cotton) * shop.cloth().otherRegainPercent();
+    return Evaporation.kJPerPiece(waterG, garments.massG(), regain, dryer.roomTemperatureC());
+  }
+
+  private InkSystem system(Colour colour) {
+    Ink ink = shop.findInk(colour.ink()).orElseThrow();
+    return shop.findInkSystem(ink.system()).orElseThrow();
+  }
+}

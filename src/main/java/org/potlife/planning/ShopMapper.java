@@ -1,0 +1,197 @@
+package org.potlife.planning;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.potlife.dryer.Dryer;
+import org.potlife.ink.Ink;
+import org.potlife.ink.InkRoom;
+import org.potlife.ink.InkSystem;
+import org.potlife.screen.Cabinet;
+import org.potlife.screen.ClimatePeriod;
+import org.potlife.screen.Emulsion;
+import org.potlife.screen.FrameStock;
+import org.potlife.screen.ScreenRoom;
+import org.potlife.screen.StageMinutes;
+import org.potlife.shop.PlanSettings;
+import org.potlife.shop.Press;
+import org.potlife.shop.Shop;
+import org.potlife.simulation.CostSpec;
+import org.potlife.simulation.DryerSpec;
+import org.potlife.simulation.Drying;
+import org.potlife.simulation.InkRoomSpec;
+import org.potlife.simulation.InkSpec;
+import org.potlife.simulation.PressSpec;
+import org.potlife.simulation.RunSpec;
+import org.potlife.simulation.ScreenRoomSpec;
+import org.potlife.simulation.StaffedTime;
+
+/** Maps the shop's set-up to the engine. */
+final class ShopMapper {
+
+  private final Shop shop;
+  private final Horizon horizon;
+  private final List<StaffedTime> staffed;
+  private final int openFrom;
+
+  ShopMapper(Shop shop, Horizon horizon, List<StaffedTime> staffed, LocalDate day) {
+    this.shop = shop;
+    this.horizon = horizon;
+    this.staffed = staffed;
+    openFrom = Math.max(0, horizon.startOf(day));
+  }
+
+  PressSpec[] presses(int[] lastRun) {
+    PressSpec[] specs = new PressSpec[shop.presses().size()];
+    for (int i = 0; i < specs.length; i++) {
+      Press press = shop.presses().get(i);
+      specs[i] =
+          new PressSpec(
+              staffed.get(i),
+              shop.dryers().indexOf(shop.findDryer(press.dryer()).orElseThrow()),
+              press.ratePerHour(),
+              press.minRatePerHour(),
+              press.changeoverMinutes() * 60,
+              press.minutesPerScreen() * 60,
+              press.tearDownMinutesPerScreen() * 60,
+              press.washUpToDarkerMinutes() * 60,
+              press.washUpToLighterMinutes() * 60,
+              press.firstPieceMinutes() * 60,
+              press.trialPieces(),
+              openFrom,
+              lastRun[i]);
+    }
+    return specs;
+  }
+
+  /** The way over the belt is counted at the slowest speed that any run may ask for. */
+  DryerSpec[] dryers(RunSpec[] runs) {
+    DryerSpec[] specs = new DryerSpec[shop.dryers().size()];
+    for (int i = 0; i < specs.length; i++) {
+      Dryer dryer = shop.dryers().get(i);
+      int maxSpeed = (int) Math.floor(dryer.maxSpeedMPerMin() * 1e6);
+      int slowest = maxSpeed;
+      for (RunSpec run : runs) {
+        if (run.feeds()[i] != null) {
+          slowest = Math.min(slowest, run.feeds()[i].speedLimit());
+        }
+      }
+      int transitS = (int) Math.ceil(dryer.beltLengthMm() * 1000.0 * 60 / slowest);
+      specs[i] = new DryerSpec(maxSpeed, Fit.usableHeat(dryer), transitS, dryer.coolMinutes() * 60);
+    }
+    return specs;
+  }
+
+  InkSpec[] inks() {
+    return shop.inks().stream().map(this::ink).toArray(InkSpec[]::new);
+  }
+
+  private InkSpec ink(Ink ink) {
+    InkSystem system = shop.findInkSystem(ink.system()).orElseThrow();
+    return new InkSpec(
+        system.activated(),
+        system.activated() ? system.standMinutes() * 60 : 0,
+        system.potLifeMinutes() * 60,
+        ink.lightness(),
+        Math.round(ink.costPerKg() * 1000));
+  }
+
+  ScreenRoomSpec screenRoom() {
+    ScreenRoom room = shop.screenRoom();
+    StageMinutes stages = room.stages();
+    return new ScreenRoomSpec(
+        Calendars.staffed(room.shifts(), room.closures(), horizon, 0),
+        new int[] {
+          room.degreasingSinks(),
+          room.coatingBenches(),
+          room.exposureUnits(),
+          room.washOutBooths(),
+          room.tapingTables()
+        },
+        new int[] {
+          seconds(stages.degrease()),
+          seconds(stages.coat()),
+          seconds(stages.expose()),
+          seconds(stages.washOut()),
+          seconds(stages.postExpose()),
+          seconds(stages.tape())
+        },
+        seconds(stages.reclaim()),
+        room.cabinets().stream()
+            .map(cabinet -> cabinet(cabinet, room.emulsion()))
+            .toArray(ScreenRoomSpec.Cabinet[]::new),
+        room.frames().stream().mapToInt(FrameStock::count).toArray());
+  }
+
+  static int seconds(double minutes) {
+    return (int) Math.ceil(minutes * 60);
+  }
+
+  private ScreenRoomSpec.Cabinet cabinet(Cabinet cabinet, Emulsion emulsion) {
+    double rinse = emulsion.rinseDryingPaH() * cabinet.reserveFactor() * 3600;
+    double coat = emulsion.dryingPaH() * cabinet.reserveFactor() * 3600;
+    return new ScreenRoomSpec.Cabinet(
+        cabinet.frames(),
+        cabinet.gatherMinutes() * 60,
+        drying(cabinet, emulsion),
+        new double[] {rinse, coat, rinse});
+  }
+
+  /** Each period holds until the next one starts; the last one over midnight until the first. */
+  private Drying drying(Cabinet cabinet, Emulsion emulsion) {
+    List<ClimatePeriod> periods = new ArrayList<>(cabinet.climate());
+    periods.sort(Comparator.comparing(ClimatePeriod::from));
+    List<Integer> from = new ArrayList<>();
+    List<Double> drive = new ArrayList<>();
+    for (int day = -1; day <= horizon.days() + 1; day++) {
+      LocalDate date = horizon.firstDay().plusDays(day);
+      for (ClimatePeriod period : periods) {
+        int at = horizon.seconds(date.atTime(period.from()).atZone(horizon.zone()).toInstant());
+        if (!from.isEmpty() && at <= from.get(from.size() - 1)) {
+          from.remove(from.size() - 1);
+          drive.remove(drive.size() - 1);
+        }
+        from.add(at);
+        drive.add(
+            org.potlife.screen.Drying.drivePa(
+                period.temperatureC(),
+                period.humidityPercent(),
+                emulsion.humidityLimitPercent(),
+                cabinet.airflowFactor()));
+      }
+    }
+    return new Drying(
+        from.stream().mapToInt(Integer::intValue).toArray(),
+        drive.stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
+  InkRoomSpec inkRoom() {
+    InkRoom room = shop.inkRoom();
+    return new InkRoomSpec(
+        Calendars.staffed(room.shifts(), room.closures(), horizon, 0),
+        room.mixers(),
+        room.mixMinutes() * 60,
+        room.activateMinutes() * 60,
+        room.containerG(),
+        room.reserveG() + room.scaleStepG() - 1);
+  }
+
+  CostSpec costs() {
+    PlanSettings settings = shop.settings();
+    return new CostSpec(
+        milli(settings.setUpPerHour()),
+        milli(settings.overtimePerHour()),
+        milli(settings.emptyBeltPerHour()),
+        milli(settings.runMoved()),
+        milli(settings.pressChanged()),
+        milli(settings.finishPerHour()),
+        milli(settings.thinSlackPerHour()),
+        settings.wantedSlackMinutes() * 60,
+        milli(settings.lightBeforeDark()));
+  }
+
+  private static long milli(double money) {
+    return Math.round(money * 1000);
+  }
+}

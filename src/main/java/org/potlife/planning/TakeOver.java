@@ -1,0 +1,269 @@
+package org.potlife.planning;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.potlife.dryer.Dryer;
+import org.potlife.sheet.PlanSheet.BatchLine;
+import org.potlife.sheet.PlanSheet.RateLine;
+import org.potlife.sheet.PlanSheet.RunLine;
+import org.potlife.sheet.PlanSheet.ScreenLine;
+import org.potlife.sheet.PlanSheet.StepLine;
+import org.potlife.sheet.PlanSheet.UseLine;
+import org.potlife.shop.Press;
+import org.potlife.shop.Shop;
+import org.potlife.simulation.RunSpec;
+import org.potlife.simulation.TakenOver;
+import org.potlife.simulation.TakenOver.BeltLoad;
+import org.potlife.simulation.TakenOver.Busy;
+import org.potlife.simulation.TakenOver.CabinetLoad;
+import org.potlife.simulation.TakenOver.FrameHeld;
+import org.potlife.simulation.TakenOver.LiveBatch;
+
+/** Turns what is frozen into bookings of the engine (R22). */
+final class TakeOver {
+
+  private final Shop shop;
+  private final Horizon horizon;
+  private final Frozen frozen;
+  private final List<PlannedRun> runs;
+  private final ScreenSets sets;
+  private final Map<String, Integer> lots;
+  private final Map<String, Integer> orders;
+  private final Map<String, Integer> runIndex = new HashMap<>();
+
+  TakeOver(
+      Shop shop,
+      Horizon horizon,
+      Frozen frozen,
+      List<PlannedRun> runs,
+      int movable,
+      ScreenSets sets,
+      Map<String, Integer> lots,
+      Map<String, Integer> orders) {
+    this.shop = shop;
+    this.horizon = horizon;
+    this.frozen = frozen;
+    this.runs = runs;
+    this.sets = sets;
+    this.lots = lots;
+    this.orders = orders;
+    for (int i = movable; i < runs.size(); i++) {
+      runIndex.put(runs.get(i).id(), i);
+    }
+  }
+
+  private int press(RunLine line) {
+    return shop.presses().indexOf(shop.findPress(line.press()).orElseThrow());
+  }
+
+  /** By press, the taken-over run that it holds at last; -1 if none. */
+  int[] lastRunByPress() {
+    int[] last = new int[shop.presses().size()];
+    Arrays.fill(last, -1);
+    for (RunLine line : frozen.runs()) {
+      last[press(line)] = runIndex.getOrDefault(line.id(), -1);
+    }
+    return last;
+  }
+
+  TakenOver bookings(RunSpec[] specs) {
+    TakenOver empty =
+        TakenOver.nothing(shop.presses().size(), lots.size(), orders.size(), sets.list().size());
+    List<BeltLoad> belts = new ArrayList<>();
+    for (RunLine line : frozen.runs()) {
+      int press = press(line);
+      empty.pressFree()[press] =
+          Math.max(empty.pressFree()[press], horizon.seconds(line.printEnd()));
+      Integer index = runIndex.get(line.id());
+      if (index == null) {
+        continue;
+      }
+      RunSpec spec = specs[index];
+      int lot = spec.garmentLot();
+      empty.lotFree()[lot] = Math.max(empty.lotFree()[lot], horizon.secondsUp(line.coolAt()));
+      empty.lotStage()[lot]++;
+      int off = horizon.secondsUp(line.offBelt());
+      empty.orderEnd()[spec.order()] = Math.max(empty.orderEnd()[spec.order()], off);
+      int set = spec.screenSet();
+      int screens = sets.list().get(set).keys().size();
+      int released =
+          horizon.seconds(line.printEnd())
+              + shop.presses().get(press).tearDownMinutesPerScreen() * 60 * screens;
+      empty.setFree()[set] = Math.max(empty.setFree()[set], released);
+      empty.setPress()[set] = press;
+      belts.addAll(beltLoads(line, spec));
+    }
+    return new TakenOver(
+        empty.pressFree(),
+        empty.lotFree(),
+        empty.lotStage(),
+        empty.orderEnd(),
+        empty.setFree(),
+        empty.setPress(),
+        belts,
+        mixing(),
+        hands(),
+        loads(),
+        frames(empty.setFree()),
+        liveBatches());
+  }
+
+  private List<BeltLoad> beltLoads(RunLine line, RunSpec spec) {
+    List<BeltLoad> loads = new ArrayList<>();
+    Press press = shop.findPress(line.press()).orElseThrow();
+    Dryer owner = shop.findDryer(press.dryer()).orElseThrow();
+    int dryer = shop.dryers().indexOf(owner);
+    RunSpec.BeltFeed feed = spec.feeds()[dryer];
+    int off = horizon.secondsUp(line.offBelt());
+    if (feed == null || off <= 0) {
+      return loads;
+    }
+    int first = horizon.seconds(line.firstPieceAt());
+    int print = horizon.seconds(line.printStart());
+    loads.add(new BeltLoad(dryer, first, off, feed.speedLimit(), 0, 0));
+    if (print > first) {
+      int trialRate = (line.trialPieces() * 3600 + print - first - 1) / (print - first);
+      loads.add(load(dryer, first, print, feed, trialRate));
+    }
+    for (RateLine rate : line.rates()) {
+      loads.add(
+          load(
+              dryer,
+              horizon.seconds(rate.from()),
+              horizon.seconds(rate.to()),
+              feed,
+              rate.ratePerHour()));
+    }
+    return loads;
+  }
+
+  private static BeltLoad load(int dryer, int from, int to, RunSpec.BeltFeed feed, int rate) {
+    return new BeltLoad(
+        dryer, from, to, feed.speedLimit(), rate * feed.areaPerRate(), rate * feed.heatPerRate());
+  }
+
+  private List<Busy> mixing() {
+    List<Busy> busy = new ArrayList<>();
+    int mixS = shop.inkRoom().mixMinutes() * 60;
+    for (BatchLine batch : frozen.batches()) {
+      int lane = batch.mixer() - 1;
+      if (lane < shop.inkRoom().mixers()) {
+        int mixFrom = horizon.seconds(batch.mixFrom());
+        busy.add(new Busy(0, lane, mixFrom, mixFrom + mixS));
+        busy.add(
+            new Busy(
+                0,
+                lane,
+                horizon.seconds(batch.activateFrom()),
+                horizon.seconds(batch.activatedAt())));
+      }
+    }
+    return busy.stream().filter(job -> job.to() > 0 && job.to() > job.from()).toList();
+  }
+
+  /** What frozen runs leave of a batch serves others within its clock. */
+  private List<LiveBatch> liveBatches() {
+    List<LiveBatch> live = new ArrayList<>();
+    var frozenRuns = frozen.runIds();
+    for (BatchLine batch : frozen.batches()) {
+      int ink = shop.inks().indexOf(shop.findInk(batch.ink()).orElse(null));
+      int left = batch.massG() - batch.reserveG();
+      for (UseLine use : batch.uses()) {
+        if (frozenRuns.contains(use.run())) {
+          left -= use.printG() + use.chargeG();
+        }
+      }
+      int useBy =
+          batch.useBy() == null
+              ? org.potlife.simulation.StaffedTime.NEVER
+              : horizon.seconds(batch.useBy());
+      if (ink >= 0) {
+        live.add(
+            new LiveBatch(
+                ink,
+                horizon.seconds(batch.mixFrom()),
+                horizon.seconds(batch.activatedAt()),
+                horizon.secondsUp(batch.readyAt()),
+                useBy,
+                Math.max(0, left),
+                batch.mixer() - 1));
+      }
+    }
+    return live;
+  }
+
+  private List<Busy> hands() {
+    List<Busy> busy = new ArrayList<>();
+    for (ScreenLine screen : frozen.screens()) {
+      for (StepLine step : screen.steps()) {
+        ScreenSteps.place(step, shop)
+            .ifPresent(
+                place ->
+                    busy.add(
+                        new Busy(
+                            place.kind(),
+                            place.lane(),
+                            Math.max(0, horizon.seconds(step.from())),
+                            horizon.seconds(step.to()))));
+      }
+    }
+    return busy.stream().filter(work -> work.to() > 0).toList();
+  }
+
+  private List<CabinetLoad> loads() {
+    Map<String, CabinetLoad> loads = new HashMap<>();
+    for (ScreenLine screen : frozen.screens()) {
+      for (StepLine step : screen.steps()) {
+        int cabinet = ScreenSteps.cabinet(step, shop);
+        int to = horizon.secondsUp(step.to());
+        if (cabinet >= 0 && to > 0) {
+          CabinetLoad load =
+              new CabinetLoad(
+                  cabinet, ScreenSteps.dryStage(step), horizon.seconds(step.from()), to, 1);
+          loads.merge(
+              cabinet + "@" + to,
+              load,
+              (a, b) ->
+                  new CabinetLoad(
+                      a.cabinet(),
+                      a.stage(),
+                      Math.min(a.from(), b.from()),
+                      a.to(),
+                      a.frames() + b.frames()));
+        }
+      }
+    }
+    return List.copyOf(loads.values());
+  }
+
+  /** Kept stencils hold their frames for good; begun sets until their last run is done. */
+  private List<FrameHeld> frames(int[] setFree) {
+    List<FrameHeld> held = new ArrayList<>();
+    shop.screenRoom()
+        .kept()
+        .forEach(
+            stencil ->
+                held.add(
+                    new FrameHeld(
+                        sets.mesh(stencil.meshPerCm(), stencil.threadUm()), FrameHeld.FOR_GOOD)));
+    int reclaimS = ShopMapper.seconds(shop.screenRoom().stages().reclaim());
+    Map<String, Integer> until = new HashMap<>();
+    for (ScreenSet set : sets.list()) {
+      for (ScreenLine line : sets.begunLines(set)) {
+        int back = setFree[set.index()] + reclaimS * set.keys().size();
+        until.put(line.id(), sets.movableRuns(set) > 0 ? FrameHeld.FOR_GOOD : back);
+      }
+    }
+    for (ScreenLine line : frozen.screens()) {
+      if (!line.kept()) {
+        int unused = horizon.seconds(line.readyAt()) + reclaimS;
+        int back = until.getOrDefault(line.id(), Math.max(0, unused));
+        held.add(new FrameHeld(sets.mesh(line.meshPerCm(), line.threadUm()), back));
+      }
+    }
+    return held.stream().filter(frame -> frame.mesh() >= 0).toList();
+  }
+}

@@ -1,0 +1,91 @@
+package org.potlife.simulation;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Rough times for dispatch rules: what a run takes on a press with the dryer to itself. */
+public final class DispatchTimes {
+
+  private final Problem problem;
+  private final SetUp setUps;
+  private final List<List<Integer>> runsOfLot = new ArrayList<>();
+
+  public DispatchTimes(Problem problem) {
+    this.problem = problem;
+    setUps = new SetUp(problem);
+    for (int lot = 0; lot < problem.lots(); lot++) {
+      runsOfLot.add(new ArrayList<>());
+    }
+    for (int run = 0; run < problem.movable(); run++) {
+      runsOfLot.get(problem.runs()[run].garmentLot()).add(run);
+    }
+  }
+
+  /** Printing time, s. */
+  public double printS(int run, int press) {
+    PressSpec spec = problem.presses()[press];
+    RunSpec.BeltFeed feed = problem.runs()[run].feeds()[spec.dryer()];
+    DryerSpec dryer = problem.dryers()[spec.dryer()];
+    double rate = spec.rate();
+    if (feed.areaPerRate() > 0) {
+      rate = Math.min(rate, (double) feed.speedLimit() / feed.areaPerRate());
+    }
+    if (feed.heatPerRate() > 0) {
+      rate = Math.min(rate, (double) dryer.usableHeat() / feed.heatPerRate());
+    }
+    return problem.runs()[run].pieces() * 3600.0 / Math.max(1, rate);
+  }
+
+  /** Set-up, s. */
+  public int setUpS(int before, int run, int press) {
+    return setUps.seconds(before, run, problem.presses()[press]);
+  }
+
+  /** When the press is free of what is taken over, s. */
+  public int freeAt(int press) {
+    return problem.takenOver().pressFree()[press];
+  }
+
+  /** End of so much work, staffed time only, s. */
+  public long endOf(int press, long start, double workS) {
+    if (start >= StaffedTime.NEVER) {
+      return start;
+    }
+    return problem.presses()[press].staffed().add((int) start, (int) Math.ceil(workS));
+  }
+
+  /** Movable runs on the same garments. */
+  public List<Integer> runsOfLot(int lot) {
+    return runsOfLot.get(lot);
+  }
+
+  /** Mean printing time over the presses that take each run, s. */
+  public double meanPrintS() {
+    double sum = 0;
+    int count = 0;
+    for (int run = 0; run < problem.movable(); run++) {
+      for (int press = 0; press < problem.presses().length; press++) {
+        if (problem.runs()[run].presses()[press]) {
+          sum += printS(run, press);
+          count++;
+        }
+      }
+    }
+    return count == 0 ? 1 : Math.max(1, sum / count);
+  }
+
+  /** Mean set-up over neighbouring pairs of runs, s. */
+  public double meanSetUpS() {
+    double sum = 0;
+    int count = 0;
+    for (int run = 1; run < problem.movable(); run++) {
+      for (int press = 0; press < problem.presses().length; press++) {
+        if (problem.runs()[run].presses()[press]) {
+          sum += setUpS(run - 1, run, press);
+          count++;
+        }
+      }
+    }
+    return count == 0 ? 0 : sum / count;
+  }
+}
