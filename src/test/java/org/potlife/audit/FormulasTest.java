@@ -41,9 +41,10 @@ class FormulasTest {
   }
 
   @Test
-  void theFirstPeriodAlsoHoldsBeforeItStarts() {
-    Climate day = climate(period("06:00", 25, 50), period("20:00", 25, 100));
-    assertThat(day.dryingPaH(MIDNIGHT, MIDNIGHT + 3600)).isCloseTo(1580.9, within(0.1));
+  void theLastPeriodHoldsOverMidnightUntilTheFirst() {
+    Climate night = climate(period("06:00", 25, 100), period("20:00", 25, 50));
+    assertThat(night.dryingPaH(MIDNIGHT, MIDNIGHT + 3600)).isCloseTo(1580.9, within(0.1));
+    assertThat(night.dryingPaH(MIDNIGHT + 7 * 3600, MIDNIGHT + 8 * 3600)).isZero();
   }
 
   @Test
