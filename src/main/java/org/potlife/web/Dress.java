@@ -38,7 +38,8 @@ final class Dress {
 
   /** Minutes as hours and minutes, from an hour on. */
   static String duration(long minutes) {
-    return minutes < 60 ? minutes + " min" : minutes / 60 + " h " + minutes % 60 + " min";
+    String rest = minutes % 60 == 0 ? "" : " " + minutes % 60 + " min";
+    return minutes < 60 ? minutes + " min" : minutes / 60 + " h" + rest;
   }
 
   /** Minutes as hours and minutes, from an hour on. */
@@ -65,6 +66,26 @@ final class Dress {
       case "tape" -> "Tape and check";
       default -> step;
     };
+  }
+
+  /** A kind of cost in words, by its name on the sheet. */
+  static String costKind(String kind) {
+    return switch (kind) {
+      case "setUp" -> "set-ups";
+      case "overtime" -> "overtime";
+      case "emptyBelt" -> "belts running empty";
+      case "inkLost" -> "activated ink lost";
+      case "change" -> "changes against the plan in force";
+      case "finish" -> "late finish of the whole";
+      case "thinSlack" -> "thin slack before due dates";
+      case "lightBeforeDark" -> "light cloth before dark";
+      default -> kind;
+    };
+  }
+
+  /** Money to the cent. */
+  static String money(double amount) {
+    return BigDecimal.valueOf(amount).setScale(2, RoundingMode.HALF_UP).toPlainString();
   }
 
   /** What keeps the run from going faster. */

@@ -22,6 +22,9 @@ import org.potlife.shop.StoredShop;
 @Produces(MediaType.TEXT_HTML)
 public class StartPage {
 
+  /** How many of a plant's latest plans are shown. */
+  private static final int RECENT = 5;
+
   private final Shops shops;
   private final Plans plans;
   private final Clock clock;
@@ -48,7 +51,8 @@ public class StartPage {
     LocalDate tomorrow = LocalDate.ofInstant(clock.instant(), shop.shop().timeZone()).plusDays(1);
     StartView.Planned planned =
         plans.findCurrent(shop.plant()).map(plan -> planned(plan, tomorrow)).orElse(null);
-    return new StartView.Plant(shop.plant(), shop.shop().name(), tomorrow, planned);
+    return new StartView.Plant(
+        shop.plant(), shop.shop().name(), tomorrow, planned, plans.listPlans(shop.plant(), RECENT));
   }
 
   private StartView.Planned planned(StoredPlan plan, LocalDate tomorrow) {

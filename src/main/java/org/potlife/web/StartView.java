@@ -2,6 +2,7 @@ package org.potlife.web;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.potlife.plan.PlanSummary;
 import org.potlife.plan.list.LateList;
 import org.potlife.plan.list.PressList;
 
@@ -13,8 +14,10 @@ record StartView(List<Plant> plants) {
    *
    * @param tomorrow the plant's tomorrow
    * @param planned its plan in force; null when there is none
+   * @param recent its latest plans, the newest first
    */
-  record Plant(String id, String name, LocalDate tomorrow, Planned planned) {}
+  record Plant(
+      String id, String name, LocalDate tomorrow, Planned planned, List<PlanSummary> recent) {}
 
   /**
    * The plan in force.

@@ -8,7 +8,6 @@ import org.potlife.plan.list.ActivationList;
 import org.potlife.plan.list.ActivationList.Weighing;
 import org.potlife.plan.list.BeltList;
 import org.potlife.plan.list.BeltList.DryerDay;
-import org.potlife.plan.list.BeltList.Period;
 import org.potlife.plan.list.LateList;
 import org.potlife.plan.list.LateList.Late;
 import org.potlife.plan.list.LateList.Unplaced;
@@ -18,6 +17,7 @@ import org.potlife.plan.list.PressList.PressDay;
 import org.potlife.plan.list.RunCard;
 import org.potlife.plan.list.RunCard.Wait;
 import org.potlife.plan.list.ScreenList;
+import org.potlife.sheet.PlanSheet.BeltLine;
 
 /** Each list as one CSV file. */
 public final class PlanCsv {
@@ -227,8 +227,7 @@ public final class PlanCsv {
             "bound",
             "runs");
     for (DryerDay dryer : list.dryers()) {
-      for (Period period : dryer.periods()) {
-        var line = period.line();
+      for (BeltLine line : dryer.periods()) {
         csv.row(
             line.dryer(),
             line.from(),

@@ -1,6 +1,7 @@
 package org.potlife.plan.list;
 
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.util.List;
 import org.potlife.sheet.PlanSheet.BeltLine;
 
@@ -17,17 +18,34 @@ public record BeltList(LocalDate day, List<DryerDay> dryers) {
    *
    * @param heatedLengthMm length in which the dwell counts, mm
    * @param presses presses that feed it
-   * @param periods stretches with constant settings, in time
+   * @param settings what is set on the dryer, in time
+   * @param periods stretches in which nothing changes at all, as on the sheet
    */
   public record DryerDay(
-      String dryer, int heatedLengthMm, List<String> presses, List<Period> periods) {}
+      String dryer,
+      int heatedLengthMm,
+      List<String> presses,
+      List<Setting> settings,
+      List<BeltLine> periods) {}
 
   /**
-   * A stretch with constant settings.
+   * A stretch with one speed.
    *
-   * @param line as on the sheet
-   * @param bound what binds, in words
-   * @param speedChanged whether somebody has to turn the speed at its start
+   * @param dwellS dwell in the heated length at this speed, seconds
+   * @param areaPercent largest share of the belt's area in use in the stretch
+   * @param heatPercent largest share of the usable heat in use in the stretch
+   * @param bounds what binds at some time in the stretch: dwell, area, heat
+   * @param runs names of the runs in the tunnel
+   * @param continued whether another setting follows without a gap
    */
-  public record Period(BeltLine line, String bound, boolean speedChanged) {}
+  public record Setting(
+      OffsetDateTime from,
+      OffsetDateTime to,
+      double speedMPerMin,
+      int dwellS,
+      int areaPercent,
+      int heatPercent,
+      List<String> bounds,
+      List<String> runs,
+      boolean continued) {}
 }

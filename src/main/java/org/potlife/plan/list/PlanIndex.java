@@ -80,6 +80,20 @@ public final class PlanIndex {
     return findRun(id).orElseThrow(() -> new IllegalArgumentException("the plan has no run " + id));
   }
 
+  /** A run as people call it: order, design and place; the id itself when there is no such run. */
+  String runName(String id) {
+    return findRun(id)
+        .map(
+            run ->
+                run.order()
+                    + " "
+                    + run.design()
+                    + ", "
+                    + run.position()
+                    + (run.lots() > 1 ? ", lot " + run.lot() : ""))
+        .orElse(id);
+  }
+
   Optional<BatchLine> findBatch(String id) {
     return Optional.ofNullable(batches.get(id));
   }

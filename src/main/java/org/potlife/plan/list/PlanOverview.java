@@ -15,10 +15,12 @@ import org.potlife.sheet.PlanSheet.RunLine;
 /**
  * The plan at a glance: its worth, its days, and what becomes of each order.
  *
+ * @param currency ISO 4217 code of all costs
  * @param days the days with work on a press
  * @param promises every order with a run on the plan, by due date
  */
-public record PlanOverview(PlanScore score, List<Day> days, List<Promise> promises) {
+public record PlanOverview(
+    PlanScore score, String currency, List<Day> days, List<Promise> promises) {
 
   /**
    * One working day.
@@ -49,7 +51,8 @@ public record PlanOverview(PlanScore score, List<Day> days, List<Promise> promis
 
   /** The overview of a plan. */
   public static PlanOverview of(PlanIndex plan) {
-    return new PlanOverview(plan.sheet().score(), days(plan), promises(plan));
+    return new PlanOverview(
+        plan.sheet().score(), plan.shop().currency(), days(plan), promises(plan));
   }
 
   private static List<Day> days(PlanIndex plan) {

@@ -60,10 +60,11 @@ final class PressMapping {
         print.map(Print::flashes).orElse(0),
         print.map(Print::passes).orElse(1),
         stations(run),
-        draws(run),
         belts.settingsDuring(run),
         notes(run),
-        run.waits().stream().map(w -> new Wait(w.cause(), w.minutes(), WaitWords.of(w))).toList());
+        run.waits().stream()
+            .map(w -> new Wait(w.cause(), w.minutes(), WaitWords.of(plan, w)))
+            .toList());
   }
 
   private List<Station> stations(RunLine run) {
@@ -78,29 +79,22 @@ final class PressMapping {
               screenId,
               screen.map(ScreenLine::meshPerCm).orElse(0.0),
               screen.map(ScreenLine::threadUm).orElse(0.0),
-              screen.map(ScreenLine::kept).orElse(false)));
+              screen.map(ScreenLine::kept).orElse(false),
+              draws(run, run.inks().get(j))));
     }
     return List.copyOf(stations);
   }
 
-  private List<Draw> draws(RunLine run) {
+  private List<Draw> draws(RunLine run, String ink) {
     return run.batches().stream()
         .flatMap(id -> plan.findBatch(id).stream())
+        .filter(batch -> batch.ink().equals(ink))
         .flatMap(
             batch ->
                 batch.uses().stream()
                     .filter(use -> use.run().equals(run.id()))
-                    .map(
-                        use ->
-                            new Draw(
-                                batch.id(),
-                                plan.chip(batch.ink()),
-                                use.from(),
-                                use.to(),
-                                batch.useBy())))
-        .sorted(
-            Comparator.comparingInt((Draw d) -> run.inks().indexOf(d.ink().ink()))
-                .thenComparing(d -> d.from().toInstant()))
+                    .map(use -> new Draw(batch.id(), use.from(), use.to(), batch.useBy())))
+        .sorted(Comparator.comparing(d -> d.from().toInstant()))
         .toList();
   }
 

@@ -16,7 +16,6 @@ import org.potlife.sheet.PlanSheet.RunLine;
  * @param flashes flash and cooling units that take a station each
  * @param passes strokes per colour
  * @param stations screens by station
- * @param batches batches in the order in which they are drawn from
  * @param belt settings of the dryer from the first piece until the last is off the belt
  * @param notes press notes, one per ink system
  * @param waits why it did not start when the press was free
@@ -31,8 +30,7 @@ public record RunCard(
     int flashes,
     int passes,
     List<Station> stations,
-    List<Draw> batches,
-    List<BeltSetting> belt,
+    List<BeltList.Setting> belt,
     List<Note> notes,
     List<Wait> waits) {
 
@@ -40,22 +38,26 @@ public record RunCard(
    * One station with its screen.
    *
    * @param kept whether the screen comes from the store
+   * @param draws batches of its ink, in the order in which they are drawn from
    */
   public record Station(
-      int number, InkChip ink, String screen, double meshPerCm, double threadUm, boolean kept) {}
+      int number,
+      InkChip ink,
+      String screen,
+      double meshPerCm,
+      double threadUm,
+      boolean kept,
+      List<Draw> draws) {}
 
   /**
    * A batch that the run draws from.
    *
+   * @param from first stroke with it
+   * @param to last stroke with it
    * @param useBy latest stroke; null for inks without agent
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record Draw(
-      String batch, InkChip ink, OffsetDateTime from, OffsetDateTime to, OffsetDateTime useBy) {}
-
-  /** The belt's speed over a stretch, neighbours with the same speed joined. */
-  public record BeltSetting(
-      OffsetDateTime from, OffsetDateTime to, double speedMPerMin, int dwellS, int heatPercent) {}
+  public record Draw(String batch, OffsetDateTime from, OffsetDateTime to, OffsetDateTime useBy) {}
 
   /** What the ink system's data sheet says about squeegee, flood and speed. */
   public record Note(String system, String text) {}

@@ -7,15 +7,16 @@ final class WaitWords {
 
   private WaitWords() {}
 
-  static String of(WaitLine wait) {
-    String behind = wait.behind() == null || wait.behind().isBlank() ? null : wait.behind();
+  static String of(PlanIndex plan, WaitLine wait) {
+    boolean alone = wait.behind() == null || wait.behind().isBlank();
+    String behind = alone ? null : plan.runName(wait.behind());
     return switch (wait.cause()) {
       case "closed" -> "nobody is at the press" + because(behind);
       case "garments" -> "the garments are not in house yet" + because(behind);
       case "same-garments" ->
-          "the same garments are still printed or cooling" + after(behind, "from run ");
+          "the same garments are still printed or cooling" + after(behind, "from ");
       case "screens" -> "the screens are not ready" + because(behind);
-      case "same-screens" -> "the screens are still in use" + after(behind, "by run ");
+      case "same-screens" -> "the screens are still in use" + after(behind, "by ");
       case "ink-room" -> "the ink is not ready" + because(behind);
       case "dryer" -> "the belt has no room" + because(behind);
       default -> wait.cause() + because(behind);

@@ -5,10 +5,11 @@ import static org.assertj.core.api.Assertions.tuple;
 import static org.potlife.plan.PlanFixture.DAY;
 import static org.potlife.plan.PlanFixture.at;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.potlife.plan.PlanFixture;
 import org.potlife.plan.list.BeltList.DryerDay;
-import org.potlife.plan.list.BeltList.Period;
+import org.potlife.plan.list.BeltList.Setting;
 import org.potlife.plan.list.PlanOverview.Day;
 import org.potlife.plan.list.PlanOverview.Promise;
 
@@ -23,14 +24,24 @@ class BeltAndLateListTest {
     assertThat(list.dryers()).extracting(DryerDay::dryer).containsExactly("D1", "D2");
     assertThat(list.dryers().get(0).presses()).containsExactly("P1", "P2");
     assertThat(list.dryers().get(0).periods()).hasSize(5);
-    assertThat(list.dryers().get(1).periods()).isEmpty();
+    assertThat(list.dryers().get(1).settings()).isEmpty();
   }
 
   @Test
-  void theTimetableTellsWhenTheSpeedIsTurned() {
-    assertThat(BeltList.of(plan, DAY).dryers().get(0).periods())
-        .extracting(Period::speedChanged)
-        .containsExactly(true, false, true, true, false);
+  void theTimetableTellsWhenTheSpeedIsTurnedAndWhatTheWorstMomentIs() {
+    List<Setting> settings = BeltList.of(plan, DAY).dryers().get(0).settings();
+
+    assertThat(settings)
+        .extracting(Setting::from, Setting::speedMPerMin, Setting::continued)
+        .containsExactly(
+            tuple(at("07:00"), 1.9, true),
+            tuple(at("08:27"), 2.4, false),
+            tuple(at("09:40"), 2.0, false),
+            tuple(at("11:30"), 2.0, false));
+    assertThat(settings.get(0).areaPercent()).isEqualTo(98);
+    assertThat(settings.get(0).bounds()).containsExactly("dwell", "area");
+    assertThat(settings.get(0).runs())
+        .containsExactly("HC-2041 crest, front", "MB-118 loaf, front, lot 1");
   }
 
   @Test

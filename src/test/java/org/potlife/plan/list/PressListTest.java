@@ -1,14 +1,16 @@
 package org.potlife.plan.list;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.potlife.plan.PlanFixture.DAY;
 import static org.potlife.plan.PlanFixture.EIGHT;
 import static org.potlife.plan.PlanFixture.at;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.potlife.plan.PlanFixture;
+import org.potlife.plan.list.BeltList.Setting;
 import org.potlife.plan.list.PressList.PressDay;
-import org.potlife.plan.list.RunCard.BeltSetting;
 import org.potlife.plan.list.RunCard.Draw;
 import org.potlife.plan.list.RunCard.Note;
 import org.potlife.plan.list.RunCard.Station;
@@ -35,7 +37,15 @@ class PressListTest {
 
     assertThat(crest.stations()).extracting(s -> s.ink().ink()).isEqualTo(EIGHT);
     assertThat(crest.stations().get(2))
-        .isEqualTo(new Station(3, new InkChip("brick", "#a3412f"), "crest/brick", 43, 80, false));
+        .isEqualTo(
+            new Station(
+                3,
+                new InkChip("brick", "#a3412f"),
+                "crest/brick",
+                43,
+                80,
+                false,
+                List.of(new Draw("brick-1", at("07:00"), at("08:24"), at("14:36")))));
     assertThat(crest.flashes()).isEqualTo(1);
   }
 
@@ -51,16 +61,18 @@ class PressListTest {
     RunCard crest = list.presses().get(0).runs().get(0);
 
     assertThat(crest.belt())
-        .containsExactly(new BeltSetting(at("07:00"), at("08:27"), 1.9, 95, 71));
+        .extracting(Setting::from, Setting::to, Setting::speedMPerMin, Setting::heatPercent)
+        .containsExactly(tuple(at("07:00"), at("08:27"), 1.9, 71));
   }
 
   @Test
   void aSecondBatchIsListedFromItsFirstStroke() {
     RunCard roster = list.presses().get(0).runs().get(1);
 
-    assertThat(roster.batches()).extracting(Draw::batch).containsExactly("brick-1", "brick-2");
-    assertThat(roster.batches().get(1).from()).isEqualTo(at("10:10"));
-    assertThat(roster.batches().get(1).useBy()).isEqualTo(at("17:37"));
+    List<Draw> draws = roster.stations().get(0).draws();
+    assertThat(draws).extracting(Draw::batch).containsExactly("brick-1", "brick-2");
+    assertThat(draws.get(1).from()).isEqualTo(at("10:10"));
+    assertThat(draws.get(1).useBy()).isEqualTo(at("17:37"));
   }
 
   @Test
@@ -77,7 +89,7 @@ class PressListTest {
     assertThat(roster.waits())
         .extracting(Wait::words)
         .containsExactly(
-            "the same garments are still printed or cooling, from run HC-2041-crest-front-1");
+            "the same garments are still printed or cooling, from HC-2041 crest, front");
   }
 
   @Test

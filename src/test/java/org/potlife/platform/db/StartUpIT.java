@@ -131,6 +131,7 @@ class StartUpIT {
             .redirectOutput(log(name).toFile());
     builder.environment().put("POTLIFE_DATA", data().toString());
     builder.environment().put("QUARKUS_HTTP_PORT", String.valueOf(port));
+    builder.environment().put("POTLIFE_DEMO", "false");
     builder.environment().remove("QUARKUS_DATASOURCE_JDBC_URL");
     Process process = builder.start();
     started.add(process);
