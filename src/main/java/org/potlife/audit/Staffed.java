@@ -92,8 +92,8 @@ final class Staffed {
         .toList();
   }
 
-  /** Whether a time lies within one staffed stretch. */
+  /** Whether a time, be it a moment, lies within one staffed stretch. */
   boolean inOneStretch(long from, long to) {
-    return from == to || stretches.stream().anyMatch(s -> s.holds(from, to));
+    return stretches.stream().anyMatch(s -> s.holds(from, to));
   }
 }

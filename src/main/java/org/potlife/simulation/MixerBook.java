@@ -74,8 +74,12 @@ final class MixerBook {
   /** Earliest end of a job that starts not before; {@link StaffedTime#NEVER} if none. */
   int earliestEnd(int notBefore, int length) {
     int best = StaffedTime.NEVER;
-    for (Intervals busy : lanes) {
-      best = Math.min(best, earliestEndOn(busy, notBefore, length));
+    for (int i = 0; i < lanes.length; i++) {
+      int end = earliestEndOn(lanes[i], notBefore, length);
+      if (end < best) {
+        best = end;
+        lane = i;
+      }
     }
     return best;
   }
@@ -91,12 +95,17 @@ final class MixerBook {
     return StaffedTime.NEVER;
   }
 
-  /** Which mixer the last {@link #latest} found. */
+  /** Which mixer the last {@link #latest} or {@link #earliestEnd} found. */
   int lane() {
     return lane;
   }
 
   void book(int mixer, int from, int to) {
     lanes[mixer].book(from, to);
+  }
+
+  /** Takes a booking back. */
+  void free(int mixer, int from, int to) {
+    lanes[mixer].free(from, to);
   }
 }
