@@ -100,7 +100,7 @@ final class Staffed {
     return parts;
   }
 
-  /** Whether a time lies within one staffed stretch. */
+  /** Whether a time, be it a moment, lies within one staffed stretch. */
   boolean inOneStretch(long from, long to) {
     int at = firstEndingAfter(from);
     return from == to || at < stretches.size() && stretches.get(at).holds(from, to);
