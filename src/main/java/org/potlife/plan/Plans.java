@@ -14,6 +14,9 @@ public interface Plans {
    */
   StoredPlan request(String plant, PlanWish wish);
 
+  /** The id of the plan in force, if there is one. */
+  Optional<String> findCurrentId(String plant);
+
   /** The plan in force, if there is one. */
   Optional<StoredPlan> findCurrent(String plant);
 

@@ -142,11 +142,25 @@ class SolveJobTest {
   void solvesAndPlansInForceAreMeasured() {
     PlannedPlant plant = PlannedPlant.ready();
     plant.published();
+    String ofPlant = "{plant=\"" + plant.id() + "\"} ";
+    String lost = "potlife_plan_ink_lost_grams" + ofPlant + "1380.0";
 
-    String metrics = given().get("/q/metrics").asString();
+    String metrics = metrics();
+    for (int i = 0; i < 200 && !metrics.contains(lost); i++) {
+      PlannedPlant.pause();
+      metrics = metrics();
+    }
 
+    assertThat(metrics).contains(lost);
+    assertThat(metrics).contains("potlife_orders_open" + ofPlant + "4.0");
+    assertThat(metrics).contains("potlife_plan_late_weighted_minutes" + ofPlant + "400.0");
+    assertThat(metrics).contains("potlife_plan_ink_activated_grams" + ofPlant + "16676.0");
     assertThat(metrics).contains("potlife_solve_seconds_count{outcome=\"done\"}");
     assertThat(metrics).contains("potlife_solve_seconds_count{outcome=\"failed\"}");
+  }
+
+  private static String metrics() {
+    return given().get("/q/metrics").asString();
   }
 
   private static String state(PlannedPlant plant, String id) {

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.potlife.order.Promise;
 import org.potlife.order.PromiseLookup;
+import org.potlife.plan.Plans;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.sheet.PlanSheet.LateLine;
 import org.potlife.sheet.PlanSheet.RunLine;
@@ -26,12 +27,14 @@ class PublishedPromises implements PromiseLookup {
 
   private record Kept(String plan, Map<String, Promise> byOrder) {}
 
+  private final Plans plans;
   private final EntityManager entities;
   private final PlanMapping mapping;
   private final Map<String, Kept> byPlant = new ConcurrentHashMap<>();
 
   @Inject
-  PublishedPromises(EntityManager entities, PlanMapping mapping) {
+  PublishedPromises(Plans plans, EntityManager entities, PlanMapping mapping) {
+    this.plans = plans;
     this.entities = entities;
     this.mapping = mapping;
   }
@@ -39,14 +42,7 @@ class PublishedPromises implements PromiseLookup {
   @Override
   @Transactional
   public Optional<Promise> findPromise(String plant, String reference) {
-    Optional<String> inForce =
-        entities
-            .createQuery(
-                "select p.id from PlanEntity p where p.plant = :plant and p.state = 'published'",
-                String.class)
-            .setParameter("plant", plant)
-            .getResultStream()
-            .findFirst();
+    Optional<String> inForce = plans.findCurrentId(plant);
     if (inForce.isEmpty()) {
       return Optional.empty();
     }

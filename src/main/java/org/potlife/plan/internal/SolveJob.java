@@ -30,7 +30,7 @@ class SolveJob {
 
   private final SolveStore store;
   private final Instance<Plans> plans;
-  private final Instance<Planner> planner;
+  private final Planner planner;
   private final PlanCheck check;
   private final SolveMeter meter;
   private final DataSource dataSource;
@@ -39,7 +39,7 @@ class SolveJob {
   SolveJob(
       SolveStore store,
       Instance<Plans> plans,
-      Instance<Planner> planner,
+      Planner planner,
       PlanCheck check,
       SolveMeter meter,
       DataSource dataSource) {
@@ -95,7 +95,7 @@ class SolveJob {
     PlanSheet sheet;
     AuditReport audit;
     try {
-      sheet = planner.get().solve(begun.get().request(), watch);
+      sheet = planner.solve(begun.get().request(), watch);
       watch.flush();
       if (closing.getAsBoolean() && !watch.stopped()) {
         running.end(Outcome.INTERRUPTED);

@@ -78,6 +78,18 @@ class StoredPlans implements Plans {
 
   @Override
   @Transactional
+  public Optional<String> findCurrentId(String plant) {
+    return entities
+        .createQuery(
+            "select p.id from PlanEntity p where p.plant = :plant and p.state = 'published'",
+            String.class)
+        .setParameter("plant", plant)
+        .getResultStream()
+        .findFirst();
+  }
+
+  @Override
+  @Transactional
   public Optional<StoredPlan> findCurrent(String plant) {
     return shops.findShop(plant).flatMap(shop -> findPublished(plant).map(e -> stored(e, shop)));
   }
