@@ -26,7 +26,8 @@ final class BeltWalk {
    * Tells when the last piece is printed, or {@link #TOO_LONG} or {@link #BLOCKED}.
    *
    * @param firstPiece start of the trial pieces, s
-   * @param print start of production, s
+   * @param print start of production, s; may be the very end of a stretch
+   * @param lastStretch last stretch of the span that the set-up began in
    */
   int walk(
       BeltBook belt,
@@ -35,6 +36,7 @@ final class BeltWalk {
       RunSpec.BeltFeed feed,
       int firstPiece,
       int print,
+      int lastStretch,
       int pieces) {
     count = 0;
     int trial = firstPiece < print ? Math.min(press.trialPieces(), pieces) : 0;
@@ -48,7 +50,7 @@ final class BeltWalk {
         break;
       }
     }
-    int end = production(belt, dryer, press, feed, print, (pieces - trial) * 3600);
+    int end = production(belt, dryer, press, feed, print, lastStretch, (pieces - trial) * 3600);
     if (end < 0) {
       return end;
     }
@@ -56,13 +58,24 @@ final class BeltWalk {
   }
 
   private int production(
-      BeltBook belt, DryerSpec dryer, PressSpec press, RunSpec.BeltFeed feed, int print, int work) {
+      BeltBook belt,
+      DryerSpec dryer,
+      PressSpec press,
+      RunSpec.BeltFeed feed,
+      int print,
+      int lastStretch,
+      int work) {
     StaffedTime staffed = press.staffed();
     int stretch = staffed.stretchAt(print);
-    int lastStretch = staffed.spanLast(stretch);
     int step = belt.stepAt(print);
     int t = print;
     int left = work;
+    if (left > 0) {
+      if (stretch > lastStretch) {
+        return TOO_LONG;
+      }
+      t = Math.max(print, staffed.start(stretch));
+    }
     while (left > 0) {
       if (t >= staffed.end(stretch)) {
         stretch++;

@@ -143,6 +143,7 @@ final class Placement {
               feed,
               firstPiece,
               print,
+              spanLast,
               run.pieces());
       if (end == BeltWalk.BLOCKED) {
         dryerInTheWay(staffed);
