@@ -15,6 +15,7 @@ import org.potlife.sheet.PlanSheet.RateLine;
 import org.potlife.sheet.PlanSheet.RunLine;
 import org.potlife.shop.Shop;
 import org.potlife.simulation.RunSpec.BeltFeed;
+import org.potlife.simulation.StaffedTime;
 
 /** The timetable of each belt: speed by the longest dwell in the tunnel, area and heat in use. */
 final class BeltSheet {
@@ -24,24 +25,27 @@ final class BeltSheet {
   private final Shop shop;
   private final RunLoad load;
   private final Map<String, Order> orders;
+  private final MappedProblem mapped;
 
-  BeltSheet(Shop shop, RunLoad load, Map<String, Order> orders) {
-    this.shop = shop;
+  BeltSheet(MappedProblem mapped, RunLoad load, Map<String, Order> orders) {
+    this.mapped = mapped;
+    shop = mapped.request().shop();
     this.load = load;
     this.orders = orders;
   }
 
-  private record Tunnel(RunLine run, int speedLimit, RunLoad.Flow flow, double trialRate) {
+  private record Tunnel(
+      RunLine run, int speedLimit, RunLoad.Flow flow, double trialRate, List<RateLine> trials) {
 
     boolean in(long from, long to) {
       return run.firstPieceAt().toEpochSecond() < to && run.offBelt().toEpochSecond() > from;
     }
 
     double rate(long from) {
-      long first = run.firstPieceAt().toEpochSecond();
-      long print = run.printStart().toEpochSecond();
-      if (from >= first && from < print) {
-        return trialRate;
+      for (RateLine trial : trials) {
+        if (from >= trial.from().toEpochSecond() && from < trial.to().toEpochSecond()) {
+          return trialRate;
+        }
       }
       for (RateLine rate : run.rates()) {
         if (from >= rate.from().toEpochSecond() && from < rate.to().toEpochSecond()) {
@@ -81,7 +85,8 @@ final class BeltSheet {
                         run,
                         fits.speedLimit(),
                         load.flow(print, order.garments(), dryer),
-                        trialRate(run)));
+                        trialRate(run),
+                        trials(run)));
       }
     }
     return Optional.empty();
@@ -91,6 +96,26 @@ final class BeltSheet {
   private double trialRate(RunLine run) {
     int minutes = shop.findPress(run.press()).orElseThrow().firstPieceMinutes();
     return minutes == 0 ? 0 : run.trialPieces() * 60.0 / minutes;
+  }
+
+  /** The staffed parts of the first-piece minutes; what lies before the plan counts as staffed. */
+  private List<RateLine> trials(RunLine run) {
+    Horizon horizon = mapped.horizon();
+    int press = shop.presses().indexOf(shop.findPress(run.press()).orElseThrow());
+    StaffedTime staffed = mapped.problem().presses()[press].staffed();
+    int until = horizon.seconds(run.printStart());
+    List<RateLine> trials = new ArrayList<>();
+    int t = horizon.seconds(run.firstPieceAt());
+    while (t < until) {
+      int from = t < 0 ? t : staffed.next(t);
+      int to = t < 0 ? Math.min(0, until) : Math.min(until, staffed.endOfStretch(from));
+      if (from >= until || to <= from) {
+        break;
+      }
+      trials.add(new RateLine(horizon.time(from), horizon.time(to), 0));
+      t = to;
+    }
+    return trials;
   }
 
   private List<BeltLine> lines(Dryer dryer, List<Tunnel> tunnels) {
@@ -103,6 +128,10 @@ final class BeltSheet {
       for (RateLine rate : run.rates()) {
         edge(edges, rate.from());
         edge(edges, rate.to());
+      }
+      for (RateLine trial : tunnel.trials()) {
+        edge(edges, trial.from());
+        edge(edges, trial.to());
       }
     }
     tunnels.sort(Comparator.comparingLong(tunnel -> tunnel.run().firstPieceAt().toEpochSecond()));
