@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.potlife.screen.KeptStencil;
 import org.potlife.screen.ScreenRoom;
+import org.potlife.sheet.PlanSheet.UnplacedLine;
 
 /**
  * R8: the stages of a made screen in their order, each as long as it takes in the room's staffed
@@ -31,6 +35,7 @@ final class R8ScreenRoomCapacity implements Rule {
   public void check(Evidence evidence, Notes notes) {
     List<ScreenFacts> made = evidence.screens().stream().filter(screen -> !screen.kept()).toList();
     made.forEach(screen -> stages(evidence, screen, notes));
+    evidence.screens().forEach(screen -> released(evidence, screen, notes));
     setsMoveTogether(evidence, made, notes);
     oneScreenAtATime(evidence, made, notes);
     keptFirst(evidence, notes);
@@ -68,6 +73,9 @@ final class R8ScreenRoomCapacity implements Rule {
           worked / 60.0,
           needed / 60);
     }
+  }
+
+  private static void released(Evidence evidence, ScreenFacts screen, Notes notes) {
     if (!screen.runs().isEmpty() && screen.releasedAt() != null) {
       long released = R4ScreensReady.releasedAt(screen.runs().get(screen.runs().size() - 1));
       notes.check(
@@ -90,6 +98,7 @@ final class R8ScreenRoomCapacity implements Rule {
                     set -> new ArrayList<>())
                 .add(screen));
     for (List<ScreenFacts> set : sets.values()) {
+      ready(evidence, set, notes);
       Stage[] stages = Stage.values();
       for (int i = 1; i < stages.length; i++) {
         // whether a screen is exposed before its own coat is dry is R5's question
@@ -115,11 +124,33 @@ final class R8ScreenRoomCapacity implements Rule {
     }
   }
 
+  private static void ready(Evidence evidence, List<ScreenFacts> set, Notes notes) {
+    long all =
+        set.stream()
+            .flatMap(screen -> screen.step(Stage.TAPE).stream())
+            .mapToLong(ScreenFacts.Step::to)
+            .max()
+            .orElse(Long.MAX_VALUE);
+    for (ScreenFacts screen : set) {
+      long own = screen.step(Stage.TAPE).map(ScreenFacts.Step::to).orElse(0L);
+      if (screen.readyAt() != null) {
+        notes.check(
+            screen.readyAt() >= own && screen.readyAt() <= all,
+            screen.id(),
+            "is said to be ready %s, it is taped %s, its set %s",
+            evidence.at(screen.readyAt()),
+            evidence.at(own),
+            evidence.at(all == Long.MAX_VALUE ? own : all));
+      }
+    }
+  }
+
   private static void oneScreenAtATime(Evidence evidence, List<ScreenFacts> made, Notes notes) {
     Map<String, List<ScreenFacts.Step>> places = new TreeMap<>();
     for (ScreenFacts screen : made) {
       for (ScreenFacts.Step step : screen.steps()) {
-        if (!step.stage().drying() && step.where() != null) {
+        // a stage of no minutes takes no place
+        if (!step.stage().drying() && step.where() != null && step.from() < step.to()) {
           places.computeIfAbsent(step.where(), place -> new ArrayList<>()).add(step);
         }
       }
@@ -155,8 +186,14 @@ final class R8ScreenRoomCapacity implements Rule {
         int left = free.merge(screen.key(), -1, Integer::sum);
         notes.check(
             left >= 0, screen.id(), "is said to be kept, no kept stencil left of %s", screen.key());
+        notes.check(
+            screen.steps().isEmpty(),
+            screen.id(),
+            "is kept ready for the press and worked on again");
       }
     }
+    unplacedSets(evidence)
+        .forEach(set -> set.forEach(key -> free.computeIfPresent(key, (same, n) -> n - 1)));
     for (ScreenFacts screen : evidence.screens()) {
       boolean frozen = screen.runs().stream().anyMatch(run -> evidence.isFrozen(run.id()));
       if (!screen.kept() && !frozen) {
@@ -167,5 +204,19 @@ final class R8ScreenRoomCapacity implements Rule {
             screen.key());
       }
     }
+  }
+
+  /** Sets of which no run has a place; a kept stencil may wait for them. */
+  private static Set<List<ScreenKey>> unplacedSets(Evidence evidence) {
+    Set<List<ScreenKey>> sets = new HashSet<>();
+    for (UnplacedLine line : Completeness.there(evidence.sheet().unplaced())) {
+      Optional.ofNullable(evidence.orders().get(line.order())).stream()
+          .flatMap(order -> order.prints().stream())
+          .filter(print -> print.design().equals(line.design()))
+          .filter(print -> print.position().equals(line.position()))
+          .forEach(print -> sets.add(ScreenKey.of(print)));
+    }
+    evidence.runs().forEach(run -> sets.remove(ScreenKey.of(run.print())));
+    return sets;
   }
 }

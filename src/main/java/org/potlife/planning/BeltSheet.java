@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.potlife.dryer.Dryer;
 import org.potlife.order.Order;
@@ -30,7 +31,7 @@ final class BeltSheet {
     this.orders = orders;
   }
 
-  private record Tunnel(RunLine run, BeltFeed feed) {
+  private record Tunnel(RunLine run, int speedLimit, RunLoad.Flow flow, double trialRate) {
 
     boolean in(long from, long to) {
       return run.firstPieceAt().toEpochSecond() < to && run.offBelt().toEpochSecond() > from;
@@ -40,7 +41,7 @@ final class BeltSheet {
       long first = run.firstPieceAt().toEpochSecond();
       long print = run.printStart().toEpochSecond();
       if (from >= first && from < print) {
-        return run.trialPieces() * 3600.0 / (print - first);
+        return trialRate;
       }
       for (RateLine rate : run.rates()) {
         if (from >= rate.from().toEpochSecond() && from < rate.to().toEpochSecond()) {
@@ -56,9 +57,8 @@ final class BeltSheet {
     for (Dryer dryer : shop.dryers()) {
       List<Tunnel> tunnels = new ArrayList<>();
       for (RunLine run : runs) {
-        BeltFeed feed = run.dryer().equals(dryer.id()) ? feed(run, dryer) : null;
-        if (feed != null) {
-          tunnels.add(new Tunnel(run, feed));
+        if (run.dryer().equals(dryer.id())) {
+          tunnel(run, dryer).ifPresent(tunnels::add);
         }
       }
       lines.addAll(lines(dryer, tunnels));
@@ -69,14 +69,28 @@ final class BeltSheet {
     return lines;
   }
 
-  private BeltFeed feed(RunLine run, Dryer dryer) {
+  private Optional<Tunnel> tunnel(RunLine run, Dryer dryer) {
     Order order = orders.get(run.order());
     for (Print print : order.prints()) {
       if (print.design().equals(run.design()) && print.position().equals(run.position())) {
-        return load.feed(print, order.garments(), dryer);
+        BeltFeed feed = load.feed(print, order.garments(), dryer);
+        return Optional.ofNullable(feed)
+            .map(
+                fits ->
+                    new Tunnel(
+                        run,
+                        fits.speedLimit(),
+                        load.flow(print, order.garments(), dryer),
+                        trialRate(run)));
       }
     }
-    return null;
+    return Optional.empty();
+  }
+
+  /** The trial pieces are spread over the minutes for them; a break may lie in between. */
+  private double trialRate(RunLine run) {
+    int minutes = shop.findPress(run.press()).orElseThrow().firstPieceMinutes();
+    return minutes == 0 ? 0 : run.trialPieces() * 60.0 / minutes;
   }
 
   private List<BeltLine> lines(Dryer dryer, List<Tunnel> tunnels) {
@@ -154,9 +168,9 @@ final class BeltSheet {
     double heat = 0;
     for (Tunnel tunnel : in) {
       double rate = tunnel.rate(from.toEpochSecond());
-      speed = Math.min(speed, tunnel.feed().speedLimit());
-      area += rate * tunnel.feed().areaPerRate();
-      heat += rate * tunnel.feed().heatPerRate();
+      speed = Math.min(speed, tunnel.speedLimit());
+      area += rate * tunnel.flow().areaPerRate();
+      heat += rate * tunnel.flow().heatPerRate();
     }
     int areaPercent = (int) Math.round(100 * area / speed);
     int heatPercent = (int) Math.round(100 * heat / Fit.usableHeat(dryer));

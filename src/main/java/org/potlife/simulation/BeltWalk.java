@@ -26,8 +26,8 @@ final class BeltWalk {
    * Tells when the last piece is printed, or {@link #TOO_LONG} or {@link #BLOCKED}.
    *
    * @param firstPiece start of the trial pieces, s
-   * @param print start of production, s; may be the very end of a stretch
-   * @param lastStretch last stretch of the span that the set-up began in
+   * @param print start of production, s
+   * @param spanLast last staffed stretch in which it may print
    */
   int walk(
       BeltBook belt,
@@ -36,7 +36,7 @@ final class BeltWalk {
       RunSpec.BeltFeed feed,
       int firstPiece,
       int print,
-      int lastStretch,
+      int spanLast,
       int pieces) {
     count = 0;
     int trial = firstPiece < print ? Math.min(press.trialPieces(), pieces) : 0;
@@ -50,7 +50,7 @@ final class BeltWalk {
         break;
       }
     }
-    int end = production(belt, dryer, press, feed, print, lastStretch, (pieces - trial) * 3600);
+    int end = production(belt, dryer, press, feed, print, spanLast, (pieces - trial) * 3600);
     if (end < 0) {
       return end;
     }
@@ -63,23 +63,24 @@ final class BeltWalk {
       PressSpec press,
       RunSpec.BeltFeed feed,
       int print,
-      int lastStretch,
+      int spanLast,
       int work) {
+    if (work == 0) {
+      return print;
+    }
     StaffedTime staffed = press.staffed();
     int stretch = staffed.stretchAt(print);
-    int step = belt.stepAt(print);
-    int t = print;
-    int left = work;
-    if (left > 0) {
-      if (stretch > lastStretch) {
-        return TOO_LONG;
-      }
-      t = Math.max(print, staffed.start(stretch));
+    if (stretch > spanLast) {
+      return TOO_LONG;
     }
+    int step = belt.stepAt(print);
+    // a set-up may end where a break begins
+    int t = Math.max(print, staffed.start(stretch));
+    int left = work;
     while (left > 0) {
       if (t >= staffed.end(stretch)) {
         stretch++;
-        if (stretch > lastStretch) {
+        if (stretch > spanLast) {
           return TOO_LONG;
         }
         t = staffed.start(stretch);

@@ -15,16 +15,15 @@ final class InkDraw {
 
   private static final int SLOTS = ShopState.BATCHES_PER_INK;
 
-  /** Less than this is not worth changing the bucket for, g. */
-  private static final int SCRAP_G = 20;
-
   private final Problem problem;
   private final InkRoomSpec room;
   private final int[] saved;
+  private final Mixing mixing;
 
   InkDraw(Problem problem) {
     this.problem = problem;
     room = problem.inkRoom();
+    mixing = new Mixing(problem);
     saved = new int[problem.inks().length * SLOTS * 5];
   }
 
@@ -43,49 +42,24 @@ final class InkDraw {
    */
   int readyFor(ShopState state, RunSpec run, int t) {
     int day = dayOf(t);
-    int length = newLength(state, run, t, day);
-    if (length == 0) {
+    findMissing(state, run, t, day);
+    if (mixing.count() == 0) {
       return SERVED;
     }
-    int stand = newStandS(state, run, t, day);
-    int notBefore = notBefore(state, run, t, day);
-    if (state.mixers.latest(notBefore, t - stand, length) >= 0) {
+    if (mixing.book(state.mixers, t, day)) {
+      mixing.undo(state.mixers);
       return SERVED;
     }
-    int end = state.mixers.earliestEnd(Math.max(notBefore, t - stand - length + 1), length);
-    return end >= StaffedTime.NEVER ? StaffedTime.NEVER : end + stand;
+    return mixing.readyAfter(state.mixers, t, day);
   }
 
-  private int newLength(ShopState state, RunSpec run, int t, int day) {
-    int length = 0;
+  private void findMissing(ShopState state, RunSpec run, int t, int day) {
+    mixing.clear();
     for (RunSpec.InkNeed need : run.needs()) {
       if (live(state, need.ink(), need.chargeG(), t, day) < 0) {
-        length += room.mixS();
-        length += problem.inks()[need.ink()].activated() ? room.activateS() : 0;
+        mixing.add(need.ink());
       }
     }
-    return length;
-  }
-
-  private int newStandS(ShopState state, RunSpec run, int t, int day) {
-    int stand = 0;
-    for (RunSpec.InkNeed need : run.needs()) {
-      if (live(state, need.ink(), need.chargeG(), t, day) < 0) {
-        stand = Math.max(stand, problem.inks()[need.ink()].standS());
-      }
-    }
-    return stand;
-  }
-
-  /** Ink with agent is made on the day of its use (R11); ink without may be made before. */
-  private int notBefore(ShopState state, RunSpec run, int t, int day) {
-    for (RunSpec.InkNeed need : run.needs()) {
-      if (problem.inks()[need.ink()].activated()
-          && live(state, need.ink(), need.chargeG(), t, day) < 0) {
-        return Math.max(0, problem.dayStart()[day]);
-      }
-    }
-    return 0;
   }
 
   /** The live batch with the least time left that can serve at {@code t}; -1 if none. */
@@ -95,7 +69,7 @@ final class InkDraw {
       if (state.batchUseBy[slot] > t
           && state.batchReady[slot] <= t
           && state.batchDay[slot] == day
-          && state.batchRoomG[slot] >= chargeG + SCRAP_G
+          && state.batchRoomG[slot] >= chargeG + InkRoomSpec.LEAST_DRAW_G
           && (best < 0 || state.batchUseBy[slot] < state.batchUseBy[best])) {
         best = slot;
       }
@@ -132,29 +106,17 @@ final class InkDraw {
   }
 
   private void firstBatches(ShopState state, RunSpec run, int from, int day, Trace trace) {
-    int length = newLength(state, run, from, day);
-    if (length == 0) {
-      return;
-    }
-    int stand = newStandS(state, run, from, day);
-    int start = state.mixers.latest(notBefore(state, run, from, day), from - stand, length);
-    int mixer = state.mixers.lane();
-    state.mixers.book(mixer, start, start + length);
-    int mixAt = start;
-    int activateAt = start;
-    for (RunSpec.InkNeed need : run.needs()) {
-      if (live(state, need.ink(), need.chargeG(), from, day) < 0) {
-        activateAt += room.mixS();
-      }
-    }
-    for (RunSpec.InkNeed need : run.needs()) {
-      if (live(state, need.ink(), need.chargeG(), from, day) < 0) {
-        boolean activated = problem.inks()[need.ink()].activated();
-        int done = activated ? activateAt + room.activateS() : mixAt + room.mixS();
-        open(state, need.ink(), mixAt, done, day, mixer, trace);
-        mixAt += room.mixS();
-        activateAt += activated ? room.activateS() : 0;
-      }
+    findMissing(state, run, from, day);
+    mixing.book(state.mixers, from, day);
+    for (int job = 0; job < mixing.count(); job++) {
+      open(
+          state,
+          mixing.ink(job),
+          mixing.start(job),
+          mixing.done(job),
+          day,
+          mixing.mixer(job),
+          trace);
     }
   }
 
@@ -196,17 +158,17 @@ final class InkDraw {
       Trace trace) {
     InkSpec ink = problem.inks()[need.ink()];
     int chargeG = setUp ? need.chargeG() : 0;
-    int length = Math.max(1, to - from);
+    int seconds = Math.max(1, to - from);
     int drawn = 0;
     int t = from;
     int slot = live(state, need.ink(), need.chargeG(), from, dayOf(from));
     while (true) {
       int capacity = drawn + state.batchRoomG[slot] - chargeG;
       int end = Math.min(to, state.batchUseBy[slot]);
-      if ((long) need.printG() * (end - from) / length > capacity) {
-        end = from + (int) ((long) capacity * length / need.printG());
+      if ((long) need.printG() * (end - from) / seconds > capacity) {
+        end = from + (int) ((long) capacity * seconds / need.printG());
       }
-      int until = end >= to ? need.printG() : (int) ((long) need.printG() * (end - from) / length);
+      int until = end >= to ? need.printG() : (int) ((long) need.printG() * (end - from) / seconds);
       int printG = until - drawn;
       state.batchRoomG[slot] -= printG + chargeG;
       if (ink.activated()) {
@@ -217,6 +179,10 @@ final class InkDraw {
       }
       if (end >= to) {
         return true;
+      }
+      if (end <= t) {
+        // what is left does not last a second
+        state.batchRoomG[slot] = 0;
       }
       drawn = until;
       chargeG = 0;
@@ -235,15 +201,14 @@ final class InkDraw {
     if (slot >= 0) {
       return slot;
     }
-    InkSpec spec = problem.inks()[ink];
-    int length = room.mixS() + (spec.activated() ? room.activateS() : 0);
-    int notBefore = spec.activated() ? Math.max(0, problem.dayStart()[day]) : 0;
-    int start = state.mixers.latest(notBefore, t - spec.standS(), length);
+    int work = mixing.length(ink);
+    int stand = problem.inks()[ink].standS();
+    int start = state.mixers.latest(mixing.notBefore(ink, t, day), t - stand, work);
     if (start < 0) {
       return -1;
     }
-    state.mixers.book(state.mixers.lane(), start, start + length);
-    open(state, ink, start, start + length, day, state.mixers.lane(), trace);
+    state.mixers.book(state.mixers.lane(), start, start + work);
+    open(state, ink, start, start + work, day, state.mixers.lane(), trace);
     return live(state, ink, 0, t, day);
   }
 

@@ -70,6 +70,32 @@ final class Intervals {
     }
   }
 
+  /** Takes back a booking, whole or a part of an entry. */
+  void free(int start, int end) {
+    if (start >= end) {
+      return;
+    }
+    int i = firstEndingAfter(start);
+    boolean keepsHead = from[i] < start;
+    boolean keepsTail = to[i] > end;
+    if (keepsHead && keepsTail) {
+      ensure(count + 1);
+      System.arraycopy(from, i, from, i + 1, count - i);
+      System.arraycopy(to, i, to, i + 1, count - i);
+      count++;
+      to[i] = start;
+      from[i + 1] = end;
+    } else if (keepsHead) {
+      to[i] = start;
+    } else if (keepsTail) {
+      from[i] = end;
+    } else {
+      System.arraycopy(from, i + 1, from, i, count - i - 1);
+      System.arraycopy(to, i + 1, to, i, count - i - 1);
+      count--;
+    }
+  }
+
   private int firstEndingAfter(int t) {
     int i = count;
     while (i > 0 && to[i - 1] > t) {
