@@ -257,6 +257,7 @@ final class BareShop {
         StaffedTime.always(0),
         new int[ScreenRoomSpec.Place.values().length],
         new int[ScreenRoomSpec.HandStage.values().length],
+        StaffedTime.NEVER,
         0,
         new ScreenRoomSpec.Cabinet[0],
         new int[0]);
