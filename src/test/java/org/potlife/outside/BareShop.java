@@ -258,6 +258,7 @@ final class BareShop {
         new int[ScreenRoomSpec.Place.values().length],
         new int[ScreenRoomSpec.HandStage.values().length],
         0,
+        0,
         new ScreenRoomSpec.Cabinet[0],
         new int[0]);
   }
