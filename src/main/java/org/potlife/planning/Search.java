@@ -23,10 +23,14 @@ import org.potlife.simulation.Problem;
  */
 final class Search {
 
-  /** Start temperature against the first plan's score; found by trial on the demo plant. */
-  private static final double MEDIUM_TEMPERATURE = 0.002;
+  /** Least start temperature against the first plan's score; found by trial on the demo plant. */
+  private static final double TEMPERATURE = 0.002;
 
-  private static final double SOFT_TEMPERATURE = 0.002;
+  /**
+   * Start temperature against a run's share of that score. With few runs a single move changes much
+   * of the score, and what suits a full day would be too cold to leave the first valley.
+   */
+  private static final double TEMPERATURE_BY_RUN = 0.14;
 
   private final Problem problem;
   private final boolean verify;
@@ -39,9 +43,11 @@ final class Search {
     this.verify = verify;
   }
 
-  static SolverConfig config(Outcome first, long seed, TerminationConfig termination) {
-    long medium = Math.max(1, (long) (first.weightedLateMinutes() * MEDIUM_TEMPERATURE));
-    long soft = Math.max(1, (long) (first.costMilli() * SOFT_TEMPERATURE));
+  SolverConfig config(Outcome first, long seed, TerminationConfig termination) {
+    double temperature =
+        Math.max(TEMPERATURE, TEMPERATURE_BY_RUN / Math.max(1, problem.movable()));
+    long medium = Math.max(1, (long) (first.weightedLateMinutes() * temperature));
+    long soft = Math.max(1, (long) (first.costMilli() * temperature));
     LocalSearchPhaseConfig search =
         new LocalSearchPhaseConfig()
             .withMoveSelectorConfig(

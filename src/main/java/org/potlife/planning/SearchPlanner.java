@@ -44,16 +44,16 @@ public class SearchPlanner implements Planner {
   private static Dispatch.Plan search(
       MappedProblem mapped, Dispatch.Plan first, long begun, SolveWatch watch) {
     PlanRequest request = mapped.request();
+    Search search = new Search(mapped.problem(), false);
     SolverConfig config =
-        Search.config(
+        search.config(
             first.outcome(),
             request.seed(),
             new TerminationConfig().withSecondsSpentLimit((long) request.solveSeconds()));
-    return new Search(mapped.problem(), false)
-        .improve(
-            first,
-            config,
-            watch::stopRequested,
-            outcome -> watch.improved(progress(begun, outcome, mapped)));
+    return search.improve(
+        first,
+        config,
+        watch::stopRequested,
+        outcome -> watch.improved(progress(begun, outcome, mapped)));
   }
 }

@@ -34,25 +34,25 @@ public final class BareSearch {
    * finds the same plan.
    */
   public static Found improved(Problem problem, Found start, long seed, long evaluations) {
-    return improved(problem, start, config(start, seed, evaluations), false);
+    return improved(problem, start, seed, evaluations, false);
   }
 
   /** The same with every check that the solver and the evaluator have. */
   public static Found asserted(Problem problem, Found start, long seed, long evaluations) {
-    SolverConfig config =
-        config(start, seed, evaluations).withEnvironmentMode(EnvironmentMode.FULL_ASSERT);
-    return improved(problem, start, config, true);
-  }
-
-  private static SolverConfig config(Found start, long seed, long evaluations) {
-    return Search.config(
-        start.outcome(), seed, new TerminationConfig().withScoreCalculationCountLimit(evaluations));
+    return improved(problem, start, seed, evaluations, true);
   }
 
   private static Found improved(
-      Problem problem, Found start, SolverConfig config, boolean verified) {
+      Problem problem, Found start, long seed, long evaluations, boolean asserted) {
+    Search search = new Search(problem, asserted);
+    TerminationConfig end = new TerminationConfig().withScoreCalculationCountLimit(evaluations);
+    SolverConfig config =
+        search
+            .config(start.outcome(), seed, end)
+            .withEnvironmentMode(
+                asserted ? EnvironmentMode.FULL_ASSERT : EnvironmentMode.REPRODUCIBLE);
     Dispatch.Plan first = new Dispatch.Plan(start.sequences(), start.lengths(), start.outcome());
-    return found(new Search(problem, verified).improve(first, config, () -> false, outcome -> {}));
+    return found(search.improve(first, config, () -> false, outcome -> {}));
   }
 
   private static Found found(Dispatch.Plan plan) {
