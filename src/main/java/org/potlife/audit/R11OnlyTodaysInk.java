@@ -90,7 +90,8 @@ final class R11OnlyTodaysInk implements Rule {
         perPiece,
         room.lossPercent(),
         needed);
-    int charge = run.hasSetUp() ? room.screenChargeG() * run.stationsWith(ink) : 0;
+    boolean setUp = Mounted.setUp(evidence, run).map(SetUp::needed).orElseGet(run::hasSetUp);
+    int charge = setUp ? room.screenChargeG() * run.stationsWith(ink) : 0;
     long charged = uses.stream().mapToLong(BatchFacts.Use::chargeG).sum();
     notes.check(
         charged == charge,

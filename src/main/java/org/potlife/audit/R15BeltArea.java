@@ -68,7 +68,7 @@ final class R15BeltArea implements Rule {
     if (seconds > 0) {
       double mean = pieces * 3600 / seconds;
       notes.check(
-          Math.abs(run.line().ratePerHour() - mean) <= 1,
+          Math.abs(run.line().ratePerHour() - mean) <= 1 + mean * run.rates().size() / seconds,
           run.id(),
           "says %d pieces/h, its rates make %.1f",
           run.line().ratePerHour(),

@@ -1,15 +1,10 @@
 package org.potlife.audit;
 
-import java.util.List;
-import java.util.Optional;
 import org.potlife.shop.Press;
 
 /**
  * R2: a press works on one run at a time, and each set-up is as long as the screens and inks of the
  * run before make it; the length is recomputed from the sequence on the press.
- *
- * <p>A frozen run is measured against the run that the published plan had before it: that one may
- * have left the sheet since, with its order.
  */
 final class R2OneRunAtATime implements Rule {
 
@@ -38,39 +33,14 @@ final class R2OneRunAtATime implements Rule {
               before.id(),
               evidence.at(before.printEnd()));
         }
-        screensBefore(evidence, run, before)
-            .ifPresent(mounted -> checkSetUp(evidence, notes, run, mounted));
+        Mounted.setUp(evidence, run).ifPresent(setUp -> checkSetUp(evidence, notes, run, setUp));
         before = run;
       }
     }
   }
 
-  private static Optional<List<ScreenKey>> screensBefore(
-      Evidence evidence, RunFacts run, RunFacts before) {
-    if (evidence.isFrozen(run.id())) {
-      return evidence.published().flatMap(plan -> plan.screensBefore(run.id()));
-    }
-    boolean empty = before == null || wentElsewhere(evidence, before, run);
-    return Optional.of(empty ? List.of() : ScreenKey.of(before.print()));
-  }
-
-  /** Whether the screens that both runs need were on another press between them. */
-  private static boolean wentElsewhere(Evidence evidence, RunFacts before, RunFacts run) {
-    List<ScreenKey> screens = ScreenKey.of(run.print());
-    return ScreenKey.of(before.print()).equals(screens)
-        && evidence.runs().stream()
-            .anyMatch(
-                other ->
-                    !other.press().id().equals(run.press().id())
-                        && other.setUpStart() >= before.printEnd()
-                        && other.setUpStart() < run.setUpStart()
-                        && ScreenKey.of(other.print()).equals(screens));
-  }
-
-  private static void checkSetUp(
-      Evidence evidence, Notes notes, RunFacts run, List<ScreenKey> mounted) {
+  private static void checkSetUp(Evidence evidence, Notes notes, RunFacts run, SetUp setUp) {
     Press press = run.press();
-    SetUp setUp = SetUp.between(mounted, ScreenKey.of(run.print()), press, evidence.shop());
     notes.check(
         run.line().screensToChange() == setUp.mounted(),
         run.id(),
@@ -83,7 +53,8 @@ final class R2OneRunAtATime implements Rule {
         "says %d minutes of set-up, the change takes %d",
         run.line().setUpMinutes(),
         setUp.minutes());
-    int trial = setUp.needed() ? Math.min(press.trialPieces(), run.line().quantity()) : 0;
+    boolean tried = setUp.needed() && press.firstPieceMinutes() > 0;
+    int trial = tried ? Math.min(press.trialPieces(), run.line().quantity()) : 0;
     notes.check(
         run.line().trialPieces() == trial,
         run.id(),

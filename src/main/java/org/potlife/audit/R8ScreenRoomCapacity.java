@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.potlife.screen.KeptStencil;
 import org.potlife.screen.ScreenRoom;
+import org.potlife.sheet.PlanSheet.UnplacedLine;
 
 /**
  * R8: the stages of a made screen in their order, each as long as it takes in the room's staffed
@@ -145,7 +149,8 @@ final class R8ScreenRoomCapacity implements Rule {
     Map<String, List<ScreenFacts.Step>> places = new TreeMap<>();
     for (ScreenFacts screen : made) {
       for (ScreenFacts.Step step : screen.steps()) {
-        if (!step.stage().drying() && step.where() != null) {
+        // a stage of no minutes takes no place
+        if (!step.stage().drying() && step.where() != null && step.from() < step.to()) {
           places.computeIfAbsent(step.where(), place -> new ArrayList<>()).add(step);
         }
       }
@@ -187,6 +192,8 @@ final class R8ScreenRoomCapacity implements Rule {
             "is kept ready for the press and worked on again");
       }
     }
+    unplacedSets(evidence)
+        .forEach(set -> set.forEach(key -> free.computeIfPresent(key, (same, n) -> n - 1)));
     for (ScreenFacts screen : evidence.screens()) {
       boolean frozen = screen.runs().stream().anyMatch(run -> evidence.isFrozen(run.id()));
       if (!screen.kept() && !frozen) {
@@ -197,5 +204,19 @@ final class R8ScreenRoomCapacity implements Rule {
             screen.key());
       }
     }
+  }
+
+  /** Sets of which no run has a place; a kept stencil may wait for them. */
+  private static Set<List<ScreenKey>> unplacedSets(Evidence evidence) {
+    Set<List<ScreenKey>> sets = new HashSet<>();
+    for (UnplacedLine line : Completeness.there(evidence.sheet().unplaced())) {
+      Optional.ofNullable(evidence.orders().get(line.order())).stream()
+          .flatMap(order -> order.prints().stream())
+          .filter(print -> print.design().equals(line.design()))
+          .filter(print -> print.position().equals(line.position()))
+          .forEach(print -> sets.add(ScreenKey.of(print)));
+    }
+    evidence.runs().forEach(run -> sets.remove(ScreenKey.of(run.print())));
+    return sets;
   }
 }

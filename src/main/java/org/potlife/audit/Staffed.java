@@ -100,10 +100,11 @@ final class Staffed {
     return parts;
   }
 
-  /** Whether a time lies within one staffed stretch. */
+  /** Whether a time, be it a moment, lies within one staffed stretch. */
   boolean inOneStretch(long from, long to) {
     int at = firstEndingAfter(from);
-    return from == to || at < stretches.size() && stretches.get(at).holds(from, to);
+    return at < stretches.size() && stretches.get(at).holds(from, to)
+        || at > 0 && stretches.get(at - 1).holds(from, to);
   }
 
   private int firstEndingAfter(long second) {

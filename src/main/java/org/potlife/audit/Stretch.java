@@ -20,8 +20,9 @@ record Stretch(long from, long to) {
     return from <= start && end <= to;
   }
 
+  /** Whether they have time in common; a moment has none. */
   boolean overlaps(Stretch other) {
-    return from < other.to && other.from < to;
+    return Math.max(from, other.from) < Math.min(to, other.to);
   }
 
   Stretch later(long seconds) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.potlife.dryer.Dryer;
 import org.potlife.order.Order;
@@ -14,6 +15,7 @@ import org.potlife.sheet.PlanSheet.RateLine;
 import org.potlife.sheet.PlanSheet.RunLine;
 import org.potlife.shop.Shop;
 import org.potlife.simulation.RunSpec.BeltFeed;
+import org.potlife.simulation.StaffedTime;
 
 /** The timetable of each belt: speed by the longest dwell in the tunnel, area and heat in use. */
 final class BeltSheet {
@@ -23,24 +25,27 @@ final class BeltSheet {
   private final Shop shop;
   private final RunLoad load;
   private final Map<String, Order> orders;
+  private final MappedProblem mapped;
 
-  BeltSheet(Shop shop, RunLoad load, Map<String, Order> orders) {
-    this.shop = shop;
+  BeltSheet(MappedProblem mapped, RunLoad load, Map<String, Order> orders) {
+    this.mapped = mapped;
+    shop = mapped.request().shop();
     this.load = load;
     this.orders = orders;
   }
 
-  private record Tunnel(RunLine run, BeltFeed feed) {
+  private record Tunnel(
+      RunLine run, int speedLimit, RunLoad.Flow flow, double trialRate, List<RateLine> trials) {
 
     boolean in(long from, long to) {
       return run.firstPieceAt().toEpochSecond() < to && run.offBelt().toEpochSecond() > from;
     }
 
     double rate(long from) {
-      long first = run.firstPieceAt().toEpochSecond();
-      long print = run.printStart().toEpochSecond();
-      if (from >= first && from < print) {
-        return run.trialPieces() * 3600.0 / (print - first);
+      for (RateLine trial : trials) {
+        if (from >= trial.from().toEpochSecond() && from < trial.to().toEpochSecond()) {
+          return trialRate;
+        }
       }
       for (RateLine rate : run.rates()) {
         if (from >= rate.from().toEpochSecond() && from < rate.to().toEpochSecond()) {
@@ -56,9 +61,8 @@ final class BeltSheet {
     for (Dryer dryer : shop.dryers()) {
       List<Tunnel> tunnels = new ArrayList<>();
       for (RunLine run : runs) {
-        BeltFeed feed = run.dryer().equals(dryer.id()) ? feed(run, dryer) : null;
-        if (feed != null) {
-          tunnels.add(new Tunnel(run, feed));
+        if (run.dryer().equals(dryer.id())) {
+          tunnel(run, dryer).ifPresent(tunnels::add);
         }
       }
       lines.addAll(lines(dryer, tunnels));
@@ -69,14 +73,49 @@ final class BeltSheet {
     return lines;
   }
 
-  private BeltFeed feed(RunLine run, Dryer dryer) {
+  private Optional<Tunnel> tunnel(RunLine run, Dryer dryer) {
     Order order = orders.get(run.order());
     for (Print print : order.prints()) {
       if (print.design().equals(run.design()) && print.position().equals(run.position())) {
-        return load.feed(print, order.garments(), dryer);
+        BeltFeed feed = load.feed(print, order.garments(), dryer);
+        return Optional.ofNullable(feed)
+            .map(
+                fits ->
+                    new Tunnel(
+                        run,
+                        fits.speedLimit(),
+                        load.flow(print, order.garments(), dryer),
+                        trialRate(run),
+                        trials(run)));
       }
     }
-    return null;
+    return Optional.empty();
+  }
+
+  /** The trial pieces are spread over the minutes for them; a break may lie in between. */
+  private double trialRate(RunLine run) {
+    int minutes = shop.findPress(run.press()).orElseThrow().firstPieceMinutes();
+    return minutes == 0 ? 0 : run.trialPieces() * 60.0 / minutes;
+  }
+
+  /** The staffed parts of the first-piece minutes; what lies before the plan counts as staffed. */
+  private List<RateLine> trials(RunLine run) {
+    Horizon horizon = mapped.horizon();
+    int press = shop.presses().indexOf(shop.findPress(run.press()).orElseThrow());
+    StaffedTime staffed = mapped.problem().presses()[press].staffed();
+    int until = horizon.seconds(run.printStart());
+    List<RateLine> trials = new ArrayList<>();
+    int t = horizon.seconds(run.firstPieceAt());
+    while (t < until) {
+      int from = t < 0 ? t : staffed.next(t);
+      int to = t < 0 ? Math.min(0, until) : Math.min(until, staffed.endOfStretch(from));
+      if (from >= until || to <= from) {
+        break;
+      }
+      trials.add(new RateLine(horizon.time(from), horizon.time(to), 0));
+      t = to;
+    }
+    return trials;
   }
 
   private List<BeltLine> lines(Dryer dryer, List<Tunnel> tunnels) {
@@ -89,6 +128,10 @@ final class BeltSheet {
       for (RateLine rate : run.rates()) {
         edge(edges, rate.from());
         edge(edges, rate.to());
+      }
+      for (RateLine trial : tunnel.trials()) {
+        edge(edges, trial.from());
+        edge(edges, trial.to());
       }
     }
     tunnels.sort(Comparator.comparingLong(tunnel -> tunnel.run().firstPieceAt().toEpochSecond()));
@@ -154,9 +197,9 @@ final class BeltSheet {
     double heat = 0;
     for (Tunnel tunnel : in) {
       double rate = tunnel.rate(from.toEpochSecond());
-      speed = Math.min(speed, tunnel.feed().speedLimit());
-      area += rate * tunnel.feed().areaPerRate();
-      heat += rate * tunnel.feed().heatPerRate();
+      speed = Math.min(speed, tunnel.speedLimit());
+      area += rate * tunnel.flow().areaPerRate();
+      heat += rate * tunnel.flow().heatPerRate();
     }
     int areaPercent = (int) Math.round(100 * area / speed);
     int heatPercent = (int) Math.round(100 * heat / Fit.usableHeat(dryer));

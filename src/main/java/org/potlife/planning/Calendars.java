@@ -37,6 +37,13 @@ final class Calendars {
     return build(apart(stretches), maxPauseS);
   }
 
+  /** Staffed time of a room: who follows on without a gap goes on with the work. */
+  static StaffedTime room(List<Shift> shifts, List<Closure> closures, Horizon horizon) {
+    List<Shift> plain =
+        shifts.stream().map(s -> new Shift(s.days(), s.from(), s.to(), s.breaks(), false)).toList();
+    return staffed(plain, closures, horizon, 0);
+  }
+
   private static List<Stretch> of(Shift shift, LocalDate date, Horizon horizon) {
     int from = at(date, shift.from(), horizon);
     boolean overnight = !shift.to().isAfter(shift.from());
@@ -74,7 +81,7 @@ final class Calendars {
     return left;
   }
 
-  /** Sorted, nothing before second 0, and where two shifts overlap the time counts once. */
+  /** Sorted, nothing before second 0; overlapping shifts count once, touching ones are joined. */
   private static List<Stretch> apart(List<Stretch> stretches) {
     List<Stretch> sorted = new ArrayList<>(stretches);
     sorted.sort(Comparator.comparingInt(Stretch::from).thenComparing(Stretch::overtime));
@@ -83,7 +90,12 @@ final class Calendars {
     for (Stretch stretch : sorted) {
       int from = Math.max(until, stretch.from());
       if (from < stretch.to()) {
-        apart.add(new Stretch(from, stretch.to(), stretch.overtime()));
+        Stretch last = apart.isEmpty() ? null : apart.get(apart.size() - 1);
+        if (last != null && last.to() == from && last.overtime() == stretch.overtime()) {
+          apart.set(apart.size() - 1, new Stretch(last.from(), stretch.to(), last.overtime()));
+        } else {
+          apart.add(new Stretch(from, stretch.to(), stretch.overtime()));
+        }
         until = stretch.to();
       }
     }

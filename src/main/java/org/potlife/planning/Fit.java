@@ -1,9 +1,13 @@
 package org.potlife.planning;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.potlife.dryer.Dryer;
 import org.potlife.ink.Ink;
+import org.potlife.ink.InkRoom;
 import org.potlife.ink.InkSystem;
 import org.potlife.ink.Process;
 import org.potlife.order.Colour;
@@ -13,6 +17,7 @@ import org.potlife.order.TrialPrint;
 import org.potlife.screen.FrameStock;
 import org.potlife.shop.Press;
 import org.potlife.shop.Shop;
+import org.potlife.simulation.InkRoomSpec;
 import org.potlife.simulation.RunSpec.BeltFeed;
 
 /** Which presses take a print, and if none does, why (R1, R8, R12, R15, R18, R19). */
@@ -114,14 +119,21 @@ final class Fit {
   }
 
   private void inkFitsContainer(Print print, List<Obstacle> found) {
-    int room = shop.inkRoom().containerG() - shop.inkRoom().reserveG();
-    int charge = shop.inkRoom().screenChargeG() * print.colours().size();
-    if (charge * 2 > room) {
+    InkRoom inkRoom = shop.inkRoom();
+    int room = inkRoom.containerG() - inkRoom.reserveG() - inkRoom.scaleStepG() + 1;
+    int charge = inkRoom.screenChargeG() * mostStationsOfAnInk(print);
+    if (room < Math.max(charge * 2, charge + InkRoomSpec.LEAST_DRAW_G)) {
       found.add(
           new Obstacle(
               "R12",
               "charging its screens takes more ink than a container holds: " + charge + " g"));
     }
+  }
+
+  private static int mostStationsOfAnInk(Print print) {
+    Map<String, Integer> stations = new HashMap<>();
+    print.colours().forEach(colour -> stations.merge(colour.ink(), 1, Integer::sum));
+    return Collections.max(stations.values());
   }
 
   /** Why a press does not take a print, or null if it does. */

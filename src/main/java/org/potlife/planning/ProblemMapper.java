@@ -218,6 +218,8 @@ final class ProblemMapper {
                       PrintMass.runMassG(run.pieces(), grams, shop.inkRoom().lossPercent()),
                       (int) stations * charge));
             });
+    // what stands longest is activated first
+    needs.sort(Comparator.comparingInt(need -> -standS(need.ink())));
     return new RunSpec(
         orderIndex.get(order.reference()),
         lotIndex.get(lotKey(order.reference(), run.lot())),
@@ -233,6 +235,11 @@ final class ProblemMapper {
             .map(dryer -> load.feed(print, order.garments(), dryer))
             .toArray(RunSpec.BeltFeed[]::new),
         presses(run));
+  }
+
+  private int standS(int ink) {
+    var system = shop.findInkSystem(shop.inks().get(ink).system()).orElseThrow();
+    return system.activated() ? system.standMinutes() * 60 : 0;
   }
 
   private boolean[] presses(PlannedRun run) {

@@ -66,12 +66,29 @@ final class RunLoad {
     if (lanes < 1) {
       return null;
     }
-    int pitchMm = garments.lengthMm() + dryer.gapMm();
-    double area = Belt.areaMPerMin(1, pitchMm, lanes) * 1e6;
-    double kJ = kJPerPiece(print, garments, dryer);
-    double heat = Evaporation.loadKw(1, kJ, dryer.efficiency()) * 1e4;
+    Flow flow = flow(print, garments, dryer);
     return new BeltFeed(
-        speedLimit(print, dryer), (int) Math.ceil(area - 1e-9), (int) Math.ceil(heat - 1e-9));
+        speedLimit(print, dryer),
+        (int) Math.ceil(flow.areaPerRate() - 1e-9),
+        (int) Math.ceil(flow.heatPerRate() - 1e-9));
+  }
+
+  /**
+   * Load per piece and hour as it is, not rounded up for the engine.
+   *
+   * @param areaPerRate belt length used, um/min
+   * @param heatPerRate heat used, 0.1 W
+   */
+  record Flow(double areaPerRate, double heatPerRate) {}
+
+  /** Exact load of garments that fit the belt. */
+  Flow flow(Print print, Garments garments, Dryer dryer) {
+    int lanes = Belt.lanes(dryer.beltWidthMm(), garments.widthMm(), dryer.gapMm());
+    int pitchMm = garments.lengthMm() + dryer.gapMm();
+    double kJ = kJPerPiece(print, garments, dryer);
+    return new Flow(
+        Belt.areaMPerMin(1, pitchMm, lanes) * 1e6,
+        Evaporation.loadKw(1, kJ, dryer.efficiency()) * 1e4);
   }
 
   private double kJPerPiece(Print print, Garments garments, Dryer dryer) {

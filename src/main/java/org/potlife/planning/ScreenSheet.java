@@ -118,8 +118,9 @@ final class ScreenSheet {
       Object step = recorded.get(i);
       if (step instanceof Trace.Hands hands) {
         int begin = hands.startWork() + number * hands.eachS();
-        int from = staffed.startOf(begin);
-        int to = hands.eachS() == 0 ? from : staffed.endOf(begin + hands.eachS());
+        boolean noWork = hands.eachS() == 0;
+        int from = noWork ? hands.arrivedAt() : staffed.startOf(begin);
+        int to = noWork ? from : staffed.endOf(begin + hands.eachS());
         steps.add(
             new StepLine(
                 ScreenSteps.name(hands.stage()),

@@ -101,7 +101,7 @@ final class ShopMapper {
     ScreenRoom room = shop.screenRoom();
     StageMinutes stages = room.stages();
     return new ScreenRoomSpec(
-        Calendars.staffed(room.shifts(), room.closures(), horizon, 0),
+        Calendars.room(room.shifts(), room.closures(), horizon),
         new int[] {
           room.degreasingSinks(),
           room.coatingBenches(),
@@ -117,6 +117,7 @@ final class ShopMapper {
           seconds(stages.postExpose()),
           seconds(stages.tape())
         },
+        room.emulsion().shelfLifeHours() * 3600,
         seconds(stages.reclaim()),
         room.cabinets().stream()
             .map(cabinet -> cabinet(cabinet, room.emulsion()))
@@ -169,7 +170,7 @@ final class ShopMapper {
   InkRoomSpec inkRoom() {
     InkRoom room = shop.inkRoom();
     return new InkRoomSpec(
-        Calendars.staffed(room.shifts(), room.closures(), horizon, 0),
+        Calendars.room(room.shifts(), room.closures(), horizon),
         room.mixers(),
         room.mixMinutes() * 60,
         room.activateMinutes() * 60,

@@ -125,7 +125,10 @@ final class TakeOver {
     int print = horizon.seconds(line.printStart());
     loads.add(new BeltLoad(dryer, first, off, feed.speedLimit(), 0, 0));
     if (print > first) {
-      int trialRate = (line.trialPieces() * 3600 + print - first - 1) / (print - first);
+      // a break may lie in between, so that they come faster than the two times tell
+      int seconds = press.firstPieceMinutes() * 60;
+      seconds = seconds == 0 ? print - first : Math.min(seconds, print - first);
+      int trialRate = (line.trialPieces() * 3600 + seconds - 1) / seconds;
       loads.add(load(dryer, first, print, feed, trialRate));
     }
     for (RateLine rate : line.rates()) {

@@ -27,6 +27,7 @@ final class BeltWalk {
    *
    * @param firstPiece start of the trial pieces, s
    * @param print start of production, s
+   * @param spanLast last staffed stretch in which it may print
    */
   int walk(
       BeltBook belt,
@@ -35,6 +36,7 @@ final class BeltWalk {
       RunSpec.BeltFeed feed,
       int firstPiece,
       int print,
+      int spanLast,
       int pieces) {
     count = 0;
     int trial = firstPiece < print ? Math.min(press.trialPieces(), pieces) : 0;
@@ -48,7 +50,7 @@ final class BeltWalk {
         break;
       }
     }
-    int end = production(belt, dryer, press, feed, print, (pieces - trial) * 3600);
+    int end = production(belt, dryer, press, feed, print, spanLast, (pieces - trial) * 3600);
     if (end < 0) {
       return end;
     }
@@ -56,17 +58,29 @@ final class BeltWalk {
   }
 
   private int production(
-      BeltBook belt, DryerSpec dryer, PressSpec press, RunSpec.BeltFeed feed, int print, int work) {
+      BeltBook belt,
+      DryerSpec dryer,
+      PressSpec press,
+      RunSpec.BeltFeed feed,
+      int print,
+      int spanLast,
+      int work) {
+    if (work == 0) {
+      return print;
+    }
     StaffedTime staffed = press.staffed();
     int stretch = staffed.stretchAt(print);
-    int lastStretch = staffed.spanLast(stretch);
+    if (stretch > spanLast) {
+      return TOO_LONG;
+    }
     int step = belt.stepAt(print);
-    int t = print;
+    // a set-up may end where a break begins
+    int t = Math.max(print, staffed.start(stretch));
     int left = work;
     while (left > 0) {
       if (t >= staffed.end(stretch)) {
         stretch++;
-        if (stretch > lastStretch) {
+        if (stretch > spanLast) {
           return TOO_LONG;
         }
         t = staffed.start(stretch);

@@ -89,6 +89,20 @@ final class CabinetBook {
     insert(found, foundEntry, foundEntry + cabinet.gatherS(), dryAt, dryStage, screens);
   }
 
+  /** Takes the last {@link #load} back, while nothing else was loaded. */
+  void unload(int screens) {
+    if (foundJoins) {
+      frames[found] -= screens;
+      return;
+    }
+    count--;
+    System.arraycopy(from, found + 1, from, found, count - found);
+    System.arraycopy(shut, found + 1, shut, found, count - found);
+    System.arraycopy(dry, found + 1, dry, found, count - found);
+    System.arraycopy(stage, found + 1, stage, found, count - found);
+    System.arraycopy(frames, found + 1, frames, found, count - found);
+  }
+
   /** Enters a load that is under way; nothing can join it. */
   void block(int start, int end, int dryStage, int screens) {
     int i = count;

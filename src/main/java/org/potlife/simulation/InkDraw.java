@@ -15,35 +15,22 @@ final class InkDraw {
 
   private static final int SLOTS = ShopState.BATCHES_PER_INK;
 
-  /** Less than this is not worth changing the bucket for, g. */
-  private static final int SCRAP_G = 20;
-
-  private static final int SHORTEST_DAY_S = 23 * 3600;
-
   private final Problem problem;
   private final InkRoomSpec room;
   private final int[] saved;
-  private final int[] slots;
-  private int day;
-  private int newLength;
-  private int newMixes;
-  private int newStandS;
-  private int newNotBefore;
-  private int newStart;
-  private int newMixer;
+  private final Mixing mixing;
 
   InkDraw(Problem problem) {
     this.problem = problem;
     room = problem.inkRoom();
+    mixing = new Mixing(problem);
     saved = new int[problem.inks().length * SLOTS * 5];
-    slots = new int[problem.inks().length];
   }
 
-  /** Local day of a moment, by its place among the days of the problem. */
   int dayOf(int t) {
     int[] days = problem.dayStart();
-    int i = Math.max(0, Math.min(days.length - 1, t / SHORTEST_DAY_S + 1));
-    while (i > 0 && days[i] > t) {
+    int i = days.length - 1;
+    while (days[i] > t) {
       i--;
     }
     return i;
@@ -51,43 +38,26 @@ final class InkDraw {
 
   /**
    * Whether all inks can be ready for a first stroke at {@code t}: {@link #SERVED}, or the earliest
-   * moment at which they can. {@link #serve} for the same moment builds on this look.
+   * moment at which they can.
    */
   int readyFor(ShopState state, RunSpec run, int t) {
-    look(state, run, t);
-    if (newLength == 0) {
+    int day = dayOf(t);
+    findMissing(state, run, t, day);
+    if (mixing.count() == 0) {
       return SERVED;
     }
-    newStart = state.mixers.latest(newNotBefore, t - newStandS, newLength);
-    newMixer = state.mixers.lane();
-    if (newStart >= 0) {
+    if (mixing.book(state.mixers, t, day)) {
+      mixing.undo(state.mixers);
       return SERVED;
     }
-    int from = Math.max(newNotBefore, t - newStandS - newLength + 1);
-    int end = state.mixers.earliestEnd(from, newLength);
-    return end >= StaffedTime.NEVER ? StaffedTime.NEVER : end + newStandS;
+    return mixing.readyAfter(state.mixers, t, day);
   }
 
-  /** Which inks need a new batch for a first stroke at {@code t}, and what that takes. */
-  private void look(ShopState state, RunSpec run, int t) {
-    day = dayOf(t);
-    newLength = 0;
-    newMixes = 0;
-    newStandS = 0;
-    newNotBefore = 0;
-    for (int i = 0; i < run.needs().length; i++) {
-      RunSpec.InkNeed need = run.needs()[i];
-      slots[i] = live(state, need.ink(), need.chargeG(), t, day);
-      if (slots[i] < 0) {
-        InkSpec ink = problem.inks()[need.ink()];
-        newMixes++;
-        newLength += room.mixS();
-        newStandS = Math.max(newStandS, ink.standS());
-        if (ink.activated()) {
-          newLength += room.activateS();
-          // ink with agent is made on the day of its use (R11), ink without may be made before
-          newNotBefore = Math.max(0, problem.dayStart()[day]);
-        }
+  private void findMissing(ShopState state, RunSpec run, int t, int day) {
+    mixing.clear();
+    for (RunSpec.InkNeed need : run.needs()) {
+      if (live(state, need.ink(), need.chargeG(), t, day) < 0) {
+        mixing.add(need.ink());
       }
     }
   }
@@ -99,7 +69,7 @@ final class InkDraw {
       if (state.batchUseBy[slot] > t
           && state.batchReady[slot] <= t
           && state.batchDay[slot] == day
-          && state.batchRoomG[slot] >= chargeG + SCRAP_G
+          && state.batchRoomG[slot] >= chargeG + InkRoomSpec.LEAST_DRAW_G
           && (best < 0 || state.batchUseBy[slot] < state.batchUseBy[best])) {
         best = slot;
       }
@@ -118,9 +88,10 @@ final class InkDraw {
     state.mixers.mark();
     int batches = state.batches;
     long lost = state.costMilli[CostKind.INK_LOST.ordinal()];
-    firstBatches(state, run, trace);
-    for (int i = 0; i < run.needs().length; i++) {
-      if (!draw(state, run.needs()[i], slots[i], from, to, setUp, runIndex, trace)) {
+    int day = dayOf(from);
+    firstBatches(state, run, from, day, trace);
+    for (RunSpec.InkNeed need : run.needs()) {
+      if (!draw(state, need, from, to, setUp, runIndex, trace)) {
         restore(state, run);
         state.mixers.rollback();
         state.batches = batches;
@@ -134,27 +105,23 @@ final class InkDraw {
     return SERVED;
   }
 
-  private void firstBatches(ShopState state, RunSpec run, Trace trace) {
-    if (newLength == 0) {
-      return;
-    }
-    state.mixers.book(newMixer, newStart, newStart + newLength);
-    int mixAt = newStart;
-    int activateAt = newStart + newMixes * room.mixS();
-    for (int i = 0; i < run.needs().length; i++) {
-      if (slots[i] < 0) {
-        int ink = run.needs()[i].ink();
-        boolean activated = problem.inks()[ink].activated();
-        int done = activated ? activateAt + room.activateS() : mixAt + room.mixS();
-        slots[i] = open(state, ink, mixAt, done, day, newMixer, trace);
-        mixAt += room.mixS();
-        activateAt += activated ? room.activateS() : 0;
-      }
+  private void firstBatches(ShopState state, RunSpec run, int from, int day, Trace trace) {
+    findMissing(state, run, from, day);
+    mixing.book(state.mixers, from, day);
+    for (int job = 0; job < mixing.count(); job++) {
+      open(
+          state,
+          mixing.ink(job),
+          mixing.start(job),
+          mixing.done(job),
+          day,
+          mixing.mixer(job),
+          trace);
     }
   }
 
-  private int open(
-      ShopState state, int ink, int mixFrom, int done, int ofDay, int mixer, Trace trace) {
+  private void open(
+      ShopState state, int ink, int mixFrom, int done, int day, int mixer, Trace trace) {
     InkSpec spec = problem.inks()[ink];
     int slot = ink * SLOTS;
     for (int i = slot + 1; i < (ink + 1) * SLOTS; i++) {
@@ -166,7 +133,7 @@ final class InkDraw {
     state.batchReady[slot] = ready;
     state.batchUseBy[slot] = spec.activated() ? done + spec.potLifeS() : StaffedTime.NEVER;
     state.batchRoomG[slot] = room.containerG() - room.reserveG();
-    state.batchDay[slot] = ofDay;
+    state.batchDay[slot] = day;
     state.batchId[slot] = state.batches;
     if (spec.activated()) {
       lose(state, spec, room.reserveG());
@@ -175,7 +142,6 @@ final class InkDraw {
       trace.batch(state.batches, ink, mixFrom, done, ready, state.batchUseBy[slot], mixer);
     }
     state.batches++;
-    return slot;
   }
 
   private static void lose(ShopState state, InkSpec ink, int grams) {
@@ -185,7 +151,6 @@ final class InkDraw {
   private boolean draw(
       ShopState state,
       RunSpec.InkNeed need,
-      int firstSlot,
       int from,
       int to,
       boolean setUp,
@@ -193,17 +158,17 @@ final class InkDraw {
       Trace trace) {
     InkSpec ink = problem.inks()[need.ink()];
     int chargeG = setUp ? need.chargeG() : 0;
-    int length = Math.max(1, to - from);
+    int seconds = Math.max(1, to - from);
     int drawn = 0;
     int t = from;
-    int slot = firstSlot;
+    int slot = live(state, need.ink(), need.chargeG(), from, dayOf(from));
     while (true) {
       int capacity = drawn + state.batchRoomG[slot] - chargeG;
       int end = Math.min(to, state.batchUseBy[slot]);
-      if ((long) need.printG() * (end - from) / length > capacity) {
-        end = from + (int) ((long) capacity * length / need.printG());
+      if ((long) need.printG() * (end - from) / seconds > capacity) {
+        end = from + (int) ((long) capacity * seconds / need.printG());
       }
-      int until = end >= to ? need.printG() : (int) ((long) need.printG() * (end - from) / length);
+      int until = end >= to ? need.printG() : (int) ((long) need.printG() * (end - from) / seconds);
       int printG = until - drawn;
       state.batchRoomG[slot] -= printG + chargeG;
       if (ink.activated()) {
@@ -214,6 +179,10 @@ final class InkDraw {
       }
       if (end >= to) {
         return true;
+      }
+      if (end <= t) {
+        // what is left does not last a second
+        state.batchRoomG[slot] = 0;
       }
       drawn = until;
       chargeG = 0;
@@ -227,20 +196,20 @@ final class InkDraw {
 
   /** The batch that takes over in the middle of a run. */
   private int follow(ShopState state, int ink, int t, Trace trace) {
-    int today = dayOf(t);
-    int slot = live(state, ink, 0, t, today);
+    int day = dayOf(t);
+    int slot = live(state, ink, 0, t, day);
     if (slot >= 0) {
       return slot;
     }
-    InkSpec spec = problem.inks()[ink];
-    int length = room.mixS() + (spec.activated() ? room.activateS() : 0);
-    int notBefore = spec.activated() ? Math.max(0, problem.dayStart()[today]) : 0;
-    int start = state.mixers.latest(notBefore, t - spec.standS(), length);
+    int work = mixing.length(ink);
+    int stand = problem.inks()[ink].standS();
+    int start = state.mixers.latest(mixing.notBefore(ink, t, day), t - stand, work);
     if (start < 0) {
       return -1;
     }
-    state.mixers.book(state.mixers.lane(), start, start + length);
-    return open(state, ink, start, start + length, today, state.mixers.lane(), trace);
+    state.mixers.book(state.mixers.lane(), start, start + work);
+    open(state, ink, start, start + work, day, state.mixers.lane(), trace);
+    return live(state, ink, 0, t, day);
   }
 
   private void save(ShopState state, RunSpec run) {

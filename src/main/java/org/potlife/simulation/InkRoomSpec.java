@@ -11,4 +11,8 @@ package org.potlife.simulation;
  * @param reserveG reserve in a batch, g
  */
 public record InkRoomSpec(
-    StaffedTime staffed, int mixers, int mixS, int activateS, int containerG, int reserveG) {}
+    StaffedTime staffed, int mixers, int mixS, int activateS, int containerG, int reserveG) {
+
+  /** Less than this is not worth changing the bucket for, g. */
+  public static final int LEAST_DRAW_G = 20;
+}

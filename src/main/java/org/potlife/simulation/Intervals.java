@@ -70,24 +70,24 @@ final class Intervals {
     }
   }
 
-  /** Takes back what was booked as exactly this time. */
-  void release(int start, int end) {
+  /** Takes back a booking, whole or a part of an entry. */
+  void free(int start, int end) {
     if (start >= end) {
       return;
     }
     int i = firstEndingAfter(start);
-    boolean keepsBefore = from[i] < start;
-    boolean keepsAfter = to[i] > end;
-    if (keepsBefore && keepsAfter) {
+    boolean keepsHead = from[i] < start;
+    boolean keepsTail = to[i] > end;
+    if (keepsHead && keepsTail) {
       ensure(count + 1);
       System.arraycopy(from, i, from, i + 1, count - i);
       System.arraycopy(to, i, to, i + 1, count - i);
+      count++;
       to[i] = start;
       from[i + 1] = end;
-      count++;
-    } else if (keepsBefore) {
+    } else if (keepsHead) {
       to[i] = start;
-    } else if (keepsAfter) {
+    } else if (keepsTail) {
       from[i] = end;
     } else {
       System.arraycopy(from, i + 1, from, i, count - i - 1);

@@ -36,7 +36,7 @@ final class MixerBook {
   /** Takes back all bookings since the mark. */
   void rollback() {
     for (int i = journaled - 3; i >= 0; i -= 3) {
-      lanes[journal[i]].release(journal[i + 1], journal[i + 2]);
+      lanes[journal[i]].free(journal[i + 1], journal[i + 2]);
     }
     journaled = 0;
   }
@@ -76,8 +76,12 @@ final class MixerBook {
   /** Earliest end of a job that starts not before; {@link StaffedTime#NEVER} if none. */
   int earliestEnd(int notBefore, int length) {
     int best = StaffedTime.NEVER;
-    for (Intervals busy : lanes) {
-      best = Math.min(best, earliestEndOn(busy, notBefore, length));
+    for (int i = 0; i < lanes.length; i++) {
+      int end = earliestEndOn(lanes[i], notBefore, length);
+      if (end < best) {
+        best = end;
+        lane = i;
+      }
     }
     return best;
   }
@@ -93,7 +97,7 @@ final class MixerBook {
     return StaffedTime.NEVER;
   }
 
-  /** Which mixer the last {@link #latest} found. */
+  /** Which mixer the last {@link #latest} or {@link #earliestEnd} found. */
   int lane() {
     return lane;
   }
@@ -106,5 +110,10 @@ final class MixerBook {
     journal[journaled++] = mixer;
     journal[journaled++] = from;
     journal[journaled++] = to;
+  }
+
+  /** Takes a booking back. */
+  void free(int mixer, int from, int to) {
+    lanes[mixer].free(from, to);
   }
 }

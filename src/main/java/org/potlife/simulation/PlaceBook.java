@@ -43,6 +43,11 @@ final class PlaceBook {
     return end;
   }
 
+  /** Takes the last {@link #work} back, while nothing else was booked here. */
+  void undo(int atLane, int startedWork, int length) {
+    lanes[atLane].free(startedWork, startedWork + length);
+  }
+
   /** Enters work that is under way. */
   void block(int place, int from, int to) {
     lanes[place].book(staffed.workAt(from), staffed.workAt(to));

@@ -20,6 +20,7 @@ final class Placement {
   private PressSpec press;
   private RunSpec.BeltFeed feed;
   private Trace trace;
+  private boolean changesScreens;
   private int setUp;
   private int mounted;
   private int firstPieceS;
@@ -48,6 +49,7 @@ final class Placement {
       sameScreens = false;
       last = -1;
     }
+    changesScreens = !sameScreens;
     mounted = setUps.mounted(last, runIndex);
     setUp = setUps.seconds(last, runIndex, press);
     firstPieceS = setUp == 0 ? 0 : press.firstPieceS();
@@ -143,6 +145,7 @@ final class Placement {
               feed,
               firstPiece,
               print,
+              spanLast,
               run.pieces());
       if (end == BeltWalk.BLOCKED) {
         dryerInTheWay(staffed);
@@ -157,7 +160,8 @@ final class Placement {
       if (end + problem.dryers()[press.dryer()].transitS() > problem.horizonEnd()) {
         return false;
       }
-      if (inks.serve(state, run, firstPiece, end, setUp > 0, runIndex, trace) == InkDraw.SERVED) {
+      if (inks.serve(state, run, firstPiece, end, changesScreens, runIndex, trace)
+          == InkDraw.SERVED) {
         return true;
       }
       if (!nextSpan(staffed, spanLast, Cause.INK_ROOM)) {

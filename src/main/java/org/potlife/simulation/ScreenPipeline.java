@@ -10,9 +10,15 @@ import org.potlife.simulation.ScreenRoomSpec.HandStage;
  */
 final class ScreenPipeline {
 
+  /** More tries than this, and the room never exposes in time what it coats. */
+  private static final int MOST_COATINGS = 100;
+
   private final Problem problem;
   private final ScreenRoomSpec room;
   private final int[] perMesh;
+  private int lastLane;
+  private int lastStartWork;
+  private int lastCabinet;
 
   ScreenPipeline(Problem problem) {
     this.problem = problem;
@@ -36,13 +42,59 @@ final class ScreenPipeline {
     }
     int t = hands(state, HandStage.DEGREASE, screens, start, set, trace);
     t = dry(state, DryStage.DEGREASED, screens, t, set, trace);
-    t = hands(state, HandStage.COAT, screens, t, set, trace);
-    t = dry(state, DryStage.COATED, screens, t, set, trace);
-    t = hands(state, HandStage.EXPOSE, screens, t, set, trace);
+    t = coatAndExpose(state, screens, t, set, trace);
     t = hands(state, HandStage.WASH_OUT, screens, t, set, trace);
     t = dry(state, DryStage.WASHED, screens, t, set, trace);
     t = hands(state, HandStage.POST_EXPOSE, screens, t, set, trace);
     return hands(state, HandStage.TAPE, screens, t, set, trace);
+  }
+
+  /**
+   * Coats, dries and exposes. Where a night or a queue would keep the coated screens longer than
+   * their shelf life (R7), they are coated so much later.
+   */
+  private int coatAndExpose(ShopState state, int screens, int arrived, int set, Trace trace) {
+    int notBefore = arrived;
+    for (int tries = 0; tries < MOST_COATINGS; tries++) {
+      int coated = hands(state, HandStage.COAT, screens, notBefore, set, trace);
+      int bench = lastLane;
+      int coatWork = lastStartWork;
+      int dryAt = dry(state, DryStage.COATED, screens, coated, set, trace);
+      int exposed = hands(state, HandStage.EXPOSE, screens, dryAt, set, trace);
+      if (exposed >= StaffedTime.NEVER) {
+        return StaffedTime.NEVER;
+      }
+      int tooLong =
+          exposed - dryAt <= room.shelfLifeS()
+              ? 0
+              : lastExposure(screens, dryAt) - dryAt - room.shelfLifeS();
+      if (tooLong <= 0) {
+        return exposed;
+      }
+      place(state, HandStage.EXPOSE)
+          .undo(lastLane, lastStartWork, each(HandStage.EXPOSE) * screens);
+      state.cabinets[lastCabinet].unload(screens);
+      place(state, HandStage.COAT).undo(bench, coatWork, each(HandStage.COAT) * screens);
+      if (trace != null) {
+        trace.dropSteps(set, 3);
+      }
+      notBefore = Math.max(notBefore, coated - each(HandStage.COAT) * screens) + tooLong;
+    }
+    return StaffedTime.NEVER;
+  }
+
+  /** When the exposure of the last screen begins. */
+  private int lastExposure(int screens, int dryAt) {
+    int each = each(HandStage.EXPOSE);
+    return each == 0 ? dryAt : room.staffed().startOf(lastStartWork + each * (screens - 1));
+  }
+
+  private PlaceBook place(ShopState state, HandStage stage) {
+    return state.places[stage.place().ordinal()];
+  }
+
+  private int each(HandStage stage) {
+    return room.stageS()[stage.ordinal()];
   }
 
   private int takeFrames(ShopState state, ScreenSetSpec spec) {
@@ -77,9 +129,11 @@ final class ScreenPipeline {
     if (notBefore >= StaffedTime.NEVER) {
       return StaffedTime.NEVER;
     }
-    PlaceBook place = state.places[stage.place().ordinal()];
-    int each = room.stageS()[stage.ordinal()];
+    PlaceBook place = place(state, stage);
+    int each = each(stage);
     int end = place.work(notBefore, each * screens);
+    lastLane = place.lane();
+    lastStartWork = place.startWork();
     if (trace != null && end < StaffedTime.NEVER) {
       trace.hands(set, stage, place.lane(), place.startWork(), each, notBefore);
     }
@@ -111,6 +165,7 @@ final class ScreenPipeline {
       trace.drying(set, stage, chosen, cabinet.entry(), best);
     }
     cabinet.load(room.cabinets()[chosen], stage.ordinal(), screens, best);
+    lastCabinet = chosen;
     return best;
   }
 }

@@ -6,6 +6,7 @@ package org.potlife.simulation;
  * @param staffed staffed time
  * @param places number of places by {@link Place}
  * @param stageS hands-on seconds per screen by {@link HandStage}
+ * @param shelfLifeS how long a dry coated screen keeps until it is exposed, s
  * @param reclaimS seconds per screen until a released frame can be used again
  * @param cabinets drying cabinets
  * @param frames frames owned, by mesh
@@ -14,6 +15,7 @@ public record ScreenRoomSpec(
     StaffedTime staffed,
     int[] places,
     int[] stageS,
+    int shelfLifeS,
     int reclaimS,
     Cabinet[] cabinets,
     int[] frames) {

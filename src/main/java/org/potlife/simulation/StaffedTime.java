@@ -90,6 +90,12 @@ public final class StaffedTime {
     return longest;
   }
 
+  /** When staffed time that holds at {@code t} ends; {@code t} itself where it is not staffed. */
+  public int endOfStretch(int t) {
+    int i = stretchAt(t);
+    return i == end.length || start[i] > t ? t : end[i];
+  }
+
   int count() {
     return start.length;
   }

@@ -151,6 +151,12 @@ public final class Trace {
         .add(new Drying(stage, cabinet, from, dryAt));
   }
 
+  /** Takes back the last steps of a set. */
+  void dropSteps(int set, int number) {
+    List<Object> recorded = steps.get(set);
+    recorded.subList(recorded.size() - number, recorded.size()).clear();
+  }
+
   /** Placed runs in order of placement. */
   public List<Placed> placed() {
     return placed;
