@@ -1,5 +1,6 @@
 package org.potlife.planning;
 
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -23,25 +24,28 @@ final class BeltSheet {
 
   private final Shop shop;
   private final RunLoad load;
+  private final TrialTimes trials;
   private final Map<String, Order> orders;
 
-  BeltSheet(Shop shop, RunLoad load, Map<String, Order> orders) {
+  BeltSheet(Shop shop, Horizon horizon, RunLoad load, Map<String, Order> orders) {
     this.shop = shop;
+    trials = new TrialTimes(shop, horizon);
     this.load = load;
     this.orders = orders;
   }
 
-  private record Tunnel(RunLine run, int speedLimit, RunLoad.Flow flow, double trialRate) {
+  private record Tunnel(
+      RunLine run, int speedLimit, RunLoad.Flow flow, List<TrialTimes.Part> trial) {
 
     boolean in(long from, long to) {
       return run.firstPieceAt().toEpochSecond() < to && run.offBelt().toEpochSecond() > from;
     }
 
     double rate(long from) {
-      long first = run.firstPieceAt().toEpochSecond();
-      long print = run.printStart().toEpochSecond();
-      if (from >= first && from < print) {
-        return trialRate;
+      for (TrialTimes.Part part : trial) {
+        if (from >= part.from() && from < part.to()) {
+          return part.perHour();
+        }
       }
       for (RateLine rate : run.rates()) {
         if (from >= rate.from().toEpochSecond() && from < rate.to().toEpochSecond()) {
@@ -81,16 +85,10 @@ final class BeltSheet {
                         run,
                         fits.speedLimit(),
                         load.flow(print, order.garments(), dryer),
-                        trialRate(run)));
+                        trials.of(run)));
       }
     }
     return Optional.empty();
-  }
-
-  /** The trial pieces are spread over the minutes for them; a break may lie in between. */
-  private double trialRate(RunLine run) {
-    int minutes = shop.findPress(run.press()).orElseThrow().firstPieceMinutes();
-    return minutes == 0 ? 0 : run.trialPieces() * 60.0 / minutes;
   }
 
   private List<BeltLine> lines(Dryer dryer, List<Tunnel> tunnels) {
@@ -100,6 +98,10 @@ final class BeltSheet {
       edge(edges, run.firstPieceAt());
       edge(edges, run.printStart());
       edge(edges, run.offBelt());
+      for (TrialTimes.Part part : tunnel.trial()) {
+        edge(edges, at(part.from()));
+        edge(edges, at(part.to()));
+      }
       for (RateLine rate : run.rates()) {
         edge(edges, rate.from());
         edge(edges, rate.to());
@@ -128,6 +130,10 @@ final class BeltSheet {
       }
     }
     return lines;
+  }
+
+  private OffsetDateTime at(long epochSecond) {
+    return Instant.ofEpochSecond(epochSecond).atZone(shop.timeZone()).toOffsetDateTime();
   }
 
   private static void edge(TreeMap<Long, OffsetDateTime> edges, OffsetDateTime at) {
