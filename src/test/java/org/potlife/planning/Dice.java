@@ -40,6 +40,6 @@ final class Dice {
   /** Mostly the usual value, else one of the others. */
   @SafeVarargs
   final <T> T mostly(T usual, T... others) {
-    return percent(70) ? usual : of(others);
+    return percent(70) ? usual : others[random.nextInt(others.length)];
   }
 }
