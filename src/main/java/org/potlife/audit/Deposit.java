@@ -32,10 +32,18 @@ final class Deposit {
   static double wetUm(Colour colour) {
     double threadUm = colour.threadUm();
     double fabricUm = colour.fabricUm() == null ? 1.7 * threadUm : colour.fabricUm();
-    if (colour.meshPerCm() <= 42) {
-      double open = Math.max(0, 1 - colour.meshPerCm() * threadUm / 10_000.0);
-      return 1.82 * threadUm * open * open;
+    double open = Math.max(0, 1 - colour.meshPerCm() * threadUm / 10_000.0);
+    double coarse = 1.82 * threadUm * open * open;
+    double n = colour.meshPerCm();
+    if (n < 43) {
+      return between(coarse, 0.285 * fabricUm, n - 42);
     }
-    return colour.meshPerCm() < 140 ? 0.285 * fabricUm : 0.35 * fabricUm;
+    return between(0.285 * fabricUm, 0.35 * fabricUm, n - 139);
+  }
+
+  /** The first row of the table up to a share of 0, the second from a share of 1, mixed between. */
+  private static double between(double first, double second, double share) {
+    double ofSecond = Math.max(0, Math.min(1, share));
+    return first + (second - first) * ofSecond;
   }
 }

@@ -1,6 +1,5 @@
 package org.potlife.audit;
 
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -210,11 +209,7 @@ final class EvidenceReader {
             .sorted(Comparator.comparingLong(RunFacts::setUpStart))
             .toList();
     List<ScreenFacts.Step> steps = new ArrayList<>();
-    List<StepLine> lines =
-        line.kept() && line.steps() == null
-            ? List.of()
-            : reader.lines(line.steps(), line.id(), "steps");
-    for (StepLine step : lines) {
+    for (StepLine step : reader.lines(line.steps(), line.id(), "steps")) {
       Optional<Stage> stage = Stage.find(step.step());
       if (notes.check(stage.isPresent(), line.id(), "has the unknown step %s", step.step())
           & reader.inOrder(
@@ -233,17 +228,15 @@ final class EvidenceReader {
     return new ScreenFacts(
         line,
         ScreenKey.of(line),
-        seconds(line.readyAt(), line, "ready time"),
-        seconds(line.releasedAt(), line, "release time"),
+        line.kept() && line.readyAt() == null
+                || !reader.legible(line.readyAt(), line.id(), "ready time")
+            ? null
+            : Long.valueOf(line.readyAt().toEpochSecond()),
+        reader.legible(line.releasedAt(), line.id(), "release time")
+            ? Long.valueOf(line.releasedAt().toEpochSecond())
+            : null,
         used,
         steps);
-  }
-
-  private Long seconds(OffsetDateTime time, ScreenLine line, String what) {
-    if (line.kept() && time == null) {
-      return null;
-    }
-    return reader.legible(time, line.id(), what) ? time.toEpochSecond() : null;
   }
 
   private List<BeltFacts> belts() {
@@ -262,6 +255,11 @@ final class EvidenceReader {
                   "has the impossible speed %s m/min",
                   line.speedMPerMin());
       reader.lines(line.runs(), "belt " + line.dryer(), "runs");
+      notes.check(
+          line.bound() != null && line.bound().matches("dwell|area|heat|none"),
+          "belt " + line.dryer(),
+          "is said to be bound by %s",
+          line.bound());
       if (legible) {
         read.add(
             new BeltFacts(

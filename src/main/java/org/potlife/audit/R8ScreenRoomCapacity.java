@@ -35,6 +35,7 @@ final class R8ScreenRoomCapacity implements Rule {
   public void check(Evidence evidence, Notes notes) {
     List<ScreenFacts> made = evidence.screens().stream().filter(screen -> !screen.kept()).toList();
     made.forEach(screen -> stages(evidence, screen, notes));
+    evidence.screens().forEach(screen -> released(evidence, screen, notes));
     setsMoveTogether(evidence, made, notes);
     oneScreenAtATime(evidence, made, notes);
     keptFirst(evidence, notes);
@@ -72,6 +73,9 @@ final class R8ScreenRoomCapacity implements Rule {
           worked / 60.0,
           needed / 60);
     }
+  }
+
+  private static void released(Evidence evidence, ScreenFacts screen, Notes notes) {
     if (!screen.runs().isEmpty() && screen.releasedAt() != null) {
       long released = R4ScreensReady.releasedAt(screen.runs().get(screen.runs().size() - 1));
       notes.check(
@@ -94,6 +98,7 @@ final class R8ScreenRoomCapacity implements Rule {
                     set -> new ArrayList<>())
                 .add(screen));
     for (List<ScreenFacts> set : sets.values()) {
+      ready(evidence, set, notes);
       Stage[] stages = Stage.values();
       for (int i = 1; i < stages.length; i++) {
         // whether a screen is exposed before its own coat is dry is R5's question
@@ -115,6 +120,27 @@ final class R8ScreenRoomCapacity implements Rule {
               before,
               evidence.at(done));
         }
+      }
+    }
+  }
+
+  private static void ready(Evidence evidence, List<ScreenFacts> set, Notes notes) {
+    long all =
+        set.stream()
+            .flatMap(screen -> screen.step(Stage.TAPE).stream())
+            .mapToLong(ScreenFacts.Step::to)
+            .max()
+            .orElse(Long.MAX_VALUE);
+    for (ScreenFacts screen : set) {
+      long own = screen.step(Stage.TAPE).map(ScreenFacts.Step::to).orElse(0L);
+      if (screen.readyAt() != null) {
+        notes.check(
+            screen.readyAt() >= own && screen.readyAt() <= all,
+            screen.id(),
+            "is said to be ready %s, it is taped %s, its set %s",
+            evidence.at(screen.readyAt()),
+            evidence.at(own),
+            evidence.at(all == Long.MAX_VALUE ? own : all));
       }
     }
   }
@@ -160,6 +186,10 @@ final class R8ScreenRoomCapacity implements Rule {
         int left = free.merge(screen.key(), -1, Integer::sum);
         notes.check(
             left >= 0, screen.id(), "is said to be kept, no kept stencil left of %s", screen.key());
+        notes.check(
+            screen.steps().isEmpty(),
+            screen.id(),
+            "is kept ready for the press and worked on again");
       }
     }
     unplacedSets(evidence)

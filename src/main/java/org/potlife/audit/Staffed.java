@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.potlife.shop.Closure;
 import org.potlife.shop.Shift;
@@ -19,9 +20,11 @@ import org.potlife.shop.Shift;
 final class Staffed {
 
   private final List<Stretch> stretches;
+  private final long[] ends;
 
   private Staffed(List<Stretch> stretches) {
     this.stretches = stretches;
+    this.ends = stretches.stream().mapToLong(Stretch::to).toArray();
   }
 
   /** Staffed time of all shifts that start in the window or on the day before it. */
@@ -86,14 +89,26 @@ final class Staffed {
 
   /** The staffed parts of a time. */
   List<Stretch> within(long from, long to) {
-    return stretches.stream()
-        .map(s -> new Stretch(Math.max(s.from(), from), Math.min(s.to(), to)))
-        .filter(s -> s.from() < s.to())
-        .toList();
+    List<Stretch> parts = new ArrayList<>();
+    for (int i = firstEndingAfter(from);
+        i < stretches.size() && stretches.get(i).from() < to;
+        i++) {
+      parts.add(
+          new Stretch(
+              Math.max(stretches.get(i).from(), from), Math.min(stretches.get(i).to(), to)));
+    }
+    return parts;
   }
 
   /** Whether a time, be it a moment, lies within one staffed stretch. */
   boolean inOneStretch(long from, long to) {
-    return stretches.stream().anyMatch(s -> s.holds(from, to));
+    int at = firstEndingAfter(from);
+    return at < stretches.size() && stretches.get(at).holds(from, to)
+        || at > 0 && stretches.get(at - 1).holds(from, to);
+  }
+
+  private int firstEndingAfter(long second) {
+    int at = Arrays.binarySearch(ends, second);
+    return at >= 0 ? at + 1 : -at - 1;
   }
 }

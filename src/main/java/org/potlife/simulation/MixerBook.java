@@ -1,5 +1,7 @@
 package org.potlife.simulation;
 
+import java.util.Arrays;
+
 /**
  * Busy times of the people at the mixers (R12). A job lies within one staffed stretch. Bookings of
  * a run that turns out not to fit are taken back by {@link #rollback}.
@@ -8,16 +10,15 @@ final class MixerBook {
 
   private final StaffedTime staffed;
   private final Intervals[] lanes;
-  private final Intervals[] marked;
+  private int[] journal = new int[48];
+  private int journaled;
   private int lane;
 
   MixerBook(InkRoomSpec room) {
     staffed = room.staffed();
     lanes = new Intervals[room.mixers()];
-    marked = new Intervals[room.mixers()];
     for (int i = 0; i < lanes.length; i++) {
       lanes[i] = new Intervals();
-      marked[i] = new Intervals();
     }
   }
 
@@ -27,16 +28,17 @@ final class MixerBook {
     }
   }
 
+  /** Bookings from here on can be taken back. */
   void mark() {
-    for (int i = 0; i < lanes.length; i++) {
-      marked[i].copyFrom(lanes[i]);
-    }
+    journaled = 0;
   }
 
+  /** Takes back all bookings since the mark. */
   void rollback() {
-    for (int i = 0; i < lanes.length; i++) {
-      lanes[i].copyFrom(marked[i]);
+    for (int i = journaled - 3; i >= 0; i -= 3) {
+      lanes[journal[i]].free(journal[i + 1], journal[i + 2]);
     }
+    journaled = 0;
   }
 
   /** Latest start of a job that ends by {@code deadline} and starts not before; -1 if none. */
@@ -102,6 +104,12 @@ final class MixerBook {
 
   void book(int mixer, int from, int to) {
     lanes[mixer].book(from, to);
+    if (journaled + 3 > journal.length) {
+      journal = Arrays.copyOf(journal, journal.length * 2);
+    }
+    journal[journaled++] = mixer;
+    journal[journaled++] = from;
+    journal[journaled++] = to;
   }
 
   /** Takes a booking back. */

@@ -14,7 +14,7 @@ public final class ProblemException extends RuntimeException {
     this(Problem.of(type, detail));
   }
 
-  private ProblemException(Problem problem) {
+  ProblemException(Problem problem) {
     super(problem.detail());
     this.problem = problem;
   }

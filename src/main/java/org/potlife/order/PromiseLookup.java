@@ -1,0 +1,10 @@
+package org.potlife.order;
+
+import java.util.Optional;
+
+/** Where promises come from: the plan in force. */
+public interface PromiseLookup {
+
+  /** The promise for an order; empty when no plan is in force or the plan does not know it. */
+  Optional<Promise> findPromise(String plant, String reference);
+}

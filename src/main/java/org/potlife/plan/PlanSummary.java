@@ -1,0 +1,38 @@
+package org.potlife.plan;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import org.potlife.sheet.PlanSheet.PlanScore;
+
+/**
+ * A plan in one line.
+ *
+ * @param version counts the plans of the plant, from 1
+ * @param stale whether the plant's set-up or orders have changed since the plan read them
+ * @param solveSeconds search time that was asked for, seconds
+ * @param requestedAt when it was asked for
+ * @param plannedAt the moment from which it counts; null before the search begins
+ * @param finishedAt when the search ended
+ * @param publishedAt when it came into force
+ * @param failure why no plan came out; only when failed
+ * @param auditPassed whether no rule is broken; null before the audit
+ * @param score what it is worth; null before it stands
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record PlanSummary(
+    String id,
+    String plant,
+    int version,
+    PlanState state,
+    LocalDate day,
+    boolean stale,
+    int solveSeconds,
+    long seed,
+    OffsetDateTime requestedAt,
+    OffsetDateTime plannedAt,
+    OffsetDateTime finishedAt,
+    OffsetDateTime publishedAt,
+    String failure,
+    Boolean auditPassed,
+    PlanScore score) {}

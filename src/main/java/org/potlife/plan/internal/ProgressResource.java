@@ -1,0 +1,128 @@
+package org.potlife.plan.internal;
+
+import io.smallrye.common.annotation.Blocking;
+import io.smallrye.mutiny.Multi;
+import io.smallrye.mutiny.infrastructure.Infrastructure;
+import jakarta.inject.Inject;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.Context;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.sse.OutboundSseEvent;
+import jakarta.ws.rs.sse.Sse;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.potlife.plan.PlanState;
+import org.potlife.plan.Plans;
+import org.potlife.plan.StoredPlan;
+import org.potlife.planning.SolveWatch.Progress;
+
+/** The falling curve of a search, to be polled or watched. */
+@Path("/api/v1/plants/{plant}/plans/{id}/progress")
+@Tag(name = "plans")
+public class ProgressResource {
+
+  private static final Duration LOOK_EVERY = Duration.ofMillis(500);
+
+  private final Plans plans;
+
+  @Inject
+  ProgressResource(Plans plans) {
+    this.plans = plans;
+  }
+
+  /**
+   * The curve so far.
+   *
+   * @param points improvements in time
+   */
+  record Curve(String plan, PlanState state, List<Progress> points) {
+
+    static Curve of(StoredPlan plan) {
+      return new Curve(plan.summary().id(), plan.summary().state(), plan.progress());
+    }
+  }
+
+  @GET
+  @Produces(MediaType.APPLICATION_JSON)
+  @Operation(summary = "The falling curve of the search so far, or, as text/event-stream, live")
+  public Curve poll(@PathParam("plant") String plant, @PathParam("id") String id) {
+    return Curve.of(plans.getPlan(plant, id));
+  }
+
+  /**
+   * One event {@code improved} per point, its id the elapsed milliseconds, and one event {@code
+   * ended} when the plan stands or failed. A client that comes back with {@code Last-Event-ID} is
+   * not told old points again.
+   */
+  @GET
+  @Produces(MediaType.SERVER_SENT_EVENTS)
+  @Blocking
+  public Multi<OutboundSseEvent> watch(
+      @PathParam("plant") String plant,
+      @PathParam("id") String id,
+      @HeaderParam("Last-Event-ID") String lastEventId,
+      @Context Sse sse) {
+    // by its own id: another plan may come into force while this one is watched
+    String plan = plans.getPlan(plant, id).summary().id();
+    Seen seen = new Seen(lastEventId);
+    return Multi.createFrom()
+        .ticks()
+        .every(LOOK_EVERY)
+        .onOverflow()
+        .drop()
+        .emitOn(Infrastructure.getDefaultWorkerPool())
+        .map(tick -> Curve.of(plans.getPlan(plant, plan)))
+        .select()
+        .first(curve -> !seen.ended)
+        .onItem()
+        .transformToIterable(curve -> seen.events(curve, sse));
+  }
+
+  /** What a client has been told. Used by one stream, one look after the other. */
+  private static final class Seen {
+
+    private long upToMs;
+    private volatile boolean ended;
+
+    Seen(String lastEventId) {
+      try {
+        upToMs = lastEventId == null ? -1 : Long.parseLong(lastEventId);
+      } catch (NumberFormatException e) {
+        upToMs = -1;
+      }
+    }
+
+    List<OutboundSseEvent> events(Curve curve, Sse sse) {
+      List<OutboundSseEvent> events = new ArrayList<>();
+      for (Progress point : curve.points()) {
+        if (point.elapsedMs() > upToMs) {
+          upToMs = point.elapsedMs();
+          events.add(
+              sse.newEventBuilder()
+                  .name("improved")
+                  .id(String.valueOf(upToMs))
+                  .mediaType(MediaType.APPLICATION_JSON_TYPE)
+                  .data(Progress.class, point)
+                  .build());
+        }
+      }
+      if (curve.state() != PlanState.SOLVING) {
+        ended = true;
+        events.add(
+            sse.newEventBuilder()
+                .name("ended")
+                .mediaType(MediaType.APPLICATION_JSON_TYPE)
+                .data(Curve.class, new Curve(curve.plan(), curve.state(), List.of()))
+                .build());
+      }
+      return events;
+    }
+  }
+}

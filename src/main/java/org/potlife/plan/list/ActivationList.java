@@ -1,0 +1,100 @@
+package org.potlife.plan.list;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.List;
+
+/**
+ * The ink room's list of one local day: every batch that is mixed or activated on it, in working
+ * order. Inks without agent are on it too; they have no clock.
+ *
+ * @param agentG agent for all batches of the list, g
+ * @param cautions what to keep in mind; empty on a day without agent
+ */
+public record ActivationList(
+    LocalDate day, int agentG, List<Batch> batches, List<String> cautions) {
+
+  /** The list of a day. */
+  public static ActivationList of(PlanIndex plan, LocalDate day) {
+    return new ActivationMapping(plan).list(day);
+  }
+
+  /**
+   * One batch.
+   *
+   * @param ink the ink with its swatch
+   * @param system id of the ink's system
+   * @param massG mass without agent, g
+   * @param agentG agent on top, g
+   * @param agentPercent agent as percent of the mass
+   * @param retarderG the retarder among the components, g
+   * @param totalG mass with agent, g
+   * @param weighings what goes onto the scale, in this order; the agent is not among them, it is
+   *     stirred in later
+   * @param mixFrom start of weighing
+   * @param activateFrom start of stirring in the agent; null for inks without agent
+   * @param activatedAt end of stirring, when the clock starts; null for inks without agent
+   * @param readyAt earliest stroke
+   * @param useBy latest stroke; null for inks without agent
+   * @param mixer number of the mixer, from 1
+   * @param reserveG part of the mass that no run asks for, g
+   * @param uses runs that draw from it, in order
+   */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Batch(
+      String id,
+      InkChip ink,
+      String system,
+      String process,
+      int massG,
+      int agentG,
+      double agentPercent,
+      int retarderG,
+      int totalG,
+      List<Weighing> weighings,
+      OffsetDateTime mixFrom,
+      OffsetDateTime activateFrom,
+      OffsetDateTime activatedAt,
+      OffsetDateTime readyAt,
+      OffsetDateTime useBy,
+      int mixer,
+      int reserveG,
+      List<Use> uses) {
+
+    /** Whether a clock runs on this batch. */
+    public boolean activated() {
+      return agentG > 0;
+    }
+  }
+
+  /**
+   * One component on the scale.
+   *
+   * @param massG its mass, g
+   * @param scaleG what the scale shows when it is in, if it is not zeroed in between, g
+   */
+  public record Weighing(String name, String role, int massG, int scaleG) {}
+
+  /**
+   * What one run draws from a batch.
+   *
+   * @param garments style and colour of the garments
+   * @param pieces pieces of the whole run, trial pieces included
+   * @param from first stroke with this batch
+   * @param to last stroke with this batch
+   * @param massG ink drawn, screen charge included, g
+   */
+  public record Use(
+      String run,
+      String press,
+      String order,
+      String customer,
+      String design,
+      String position,
+      String garments,
+      int pieces,
+      OffsetDateTime from,
+      OffsetDateTime to,
+      int massG) {}
+}

@@ -1,0 +1,95 @@
+package org.potlife.plan.list;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.potlife.ink.Ink;
+import org.potlife.plan.list.ActivationList.Batch;
+import org.potlife.plan.list.ActivationList.Use;
+import org.potlife.plan.list.ActivationList.Weighing;
+import org.potlife.sheet.PlanSheet.BatchLine;
+import org.potlife.sheet.PlanSheet.ComponentLine;
+import org.potlife.sheet.PlanSheet.RunLine;
+import org.potlife.sheet.PlanSheet.UseLine;
+
+/** Batches of the sheet to the ink room's list. */
+final class ActivationMapping {
+
+  private static final Comparator<BatchLine> WORKING_ORDER =
+      Comparator.comparing((BatchLine b) -> b.mixFrom().toInstant())
+          .thenComparing(b -> b.activateFrom().toInstant())
+          .thenComparingInt(BatchLine::mixer)
+          .thenComparing(BatchLine::id);
+
+  private final PlanIndex plan;
+
+  ActivationMapping(PlanIndex plan) {
+    this.plan = plan;
+  }
+
+  ActivationList list(LocalDate day) {
+    List<Batch> batches =
+        plan.sheet().batches().stream()
+            .filter(b -> isWorkOf(day, b))
+            .sorted(WORKING_ORDER)
+            .map(this::batch)
+            .toList();
+    int agentG = batches.stream().mapToInt(Batch::agentG).sum();
+    return new ActivationList(day, agentG, batches, agentG > 0 ? InkCautions.lines() : List.of());
+  }
+
+  /** A batch mixed the evening before and activated in the morning is work of both days. */
+  private boolean isWorkOf(LocalDate day, BatchLine batch) {
+    return plan.dayOf(batch.mixFrom()).equals(day) || plan.dayOf(batch.activateFrom()).equals(day);
+  }
+
+  private Batch batch(BatchLine b) {
+    boolean activated = b.agentG() > 0;
+    return new Batch(
+        b.id(),
+        plan.chip(b.ink()),
+        plan.findInk(b.ink()).map(Ink::system).orElse(""),
+        b.process(),
+        b.massG(),
+        b.agentG(),
+        b.agentPercent(),
+        b.retarderG(),
+        b.massG() + b.agentG(),
+        weighings(b.components()),
+        b.mixFrom(),
+        activated ? b.activateFrom() : null,
+        activated ? b.activatedAt() : null,
+        b.readyAt(),
+        activated ? b.useBy() : null,
+        b.mixer(),
+        b.reserveG(),
+        b.uses().stream().map(this::use).toList());
+  }
+
+  private static List<Weighing> weighings(List<ComponentLine> components) {
+    List<Weighing> weighings = new ArrayList<>(components.size());
+    int scaleG = 0;
+    for (ComponentLine c : components) {
+      scaleG += c.massG();
+      weighings.add(new Weighing(c.name(), c.role(), c.massG(), scaleG));
+    }
+    return List.copyOf(weighings);
+  }
+
+  private Use use(UseLine use) {
+    RunLine run = plan.getRun(use.run());
+    return new Use(
+        run.id(),
+        run.press(),
+        run.order(),
+        run.customer(),
+        run.design(),
+        run.position(),
+        plan.garments(run.order()),
+        run.quantity(),
+        use.from(),
+        use.to(),
+        use.printG() + use.chargeG());
+  }
+}

@@ -1,0 +1,136 @@
+package org.potlife.plan.list;
+
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.potlife.ink.Ink;
+import org.potlife.order.Order;
+import org.potlife.order.Print;
+import org.potlife.sheet.PlanSheet;
+import org.potlife.sheet.PlanSheet.BatchLine;
+import org.potlife.sheet.PlanSheet.LateLine;
+import org.potlife.sheet.PlanSheet.RunLine;
+import org.potlife.sheet.PlanSheet.ScreenLine;
+import org.potlife.shop.Shop;
+
+/** A plan with the shop and the orders it was made for, looked up by name. */
+public final class PlanIndex {
+
+  private final Shop shop;
+  private final PlanSheet sheet;
+  private final Map<String, Order> orders;
+  private final Map<String, RunLine> runs;
+  private final Map<String, BatchLine> batches;
+  private final Map<String, ScreenLine> screens;
+  private final Map<String, LateLine> late;
+  private final Map<String, Ink> inks;
+
+  public PlanIndex(Shop shop, List<Order> orders, PlanSheet sheet) {
+    this.shop = shop;
+    this.sheet = sheet;
+    this.orders = byName(orders, Order::reference);
+    this.runs = byName(sheet.runs(), RunLine::id);
+    this.batches = byName(sheet.batches(), BatchLine::id);
+    this.screens = byName(sheet.screens(), ScreenLine::id);
+    this.late = byName(sheet.late(), LateLine::order);
+    this.inks = byName(shop.inks(), Ink::id);
+  }
+
+  private static <T> Map<String, T> byName(List<T> list, Function<T, String> name) {
+    return list.stream()
+        .collect(Collectors.toMap(name, Function.identity(), (a, b) -> a, LinkedHashMap::new));
+  }
+
+  public Shop shop() {
+    return shop;
+  }
+
+  public PlanSheet sheet() {
+    return sheet;
+  }
+
+  /** The plant's zone, in which its days begin and end. */
+  public ZoneId zone() {
+    return shop.timeZone();
+  }
+
+  Optional<Order> findOrder(String reference) {
+    return Optional.ofNullable(orders.get(reference));
+  }
+
+  Optional<Print> findPrint(RunLine run) {
+    return findOrder(run.order()).stream()
+        .flatMap(order -> order.prints().stream())
+        .filter(p -> p.design().equals(run.design()) && p.position().equals(run.position()))
+        .findFirst();
+  }
+
+  Optional<RunLine> findRun(String id) {
+    return Optional.ofNullable(runs.get(id));
+  }
+
+  /** The run with this id; a sheet that names a run it does not have is broken. */
+  RunLine getRun(String id) {
+    return findRun(id).orElseThrow(() -> new IllegalArgumentException("the plan has no run " + id));
+  }
+
+  /** A run as people call it: order, design and place; the id itself when there is no such run. */
+  String runName(String id) {
+    return findRun(id)
+        .map(
+            run ->
+                run.order()
+                    + " "
+                    + run.design()
+                    + ", "
+                    + run.position()
+                    + (run.lots() > 1 ? ", lot " + run.lot() : ""))
+        .orElse(id);
+  }
+
+  Optional<BatchLine> findBatch(String id) {
+    return Optional.ofNullable(batches.get(id));
+  }
+
+  Optional<ScreenLine> findScreen(String id) {
+    return Optional.ofNullable(screens.get(id));
+  }
+
+  Optional<LateLine> findLate(String order) {
+    return Optional.ofNullable(late.get(order));
+  }
+
+  Optional<Ink> findInk(String id) {
+    return Optional.ofNullable(inks.get(id));
+  }
+
+  InkChip chip(String ink) {
+    return new InkChip(ink, findInk(ink).map(Ink::swatch).orElse(InkChip.UNKNOWN));
+  }
+
+  /** The garments of an order as the packing list calls them; empty when the order is unknown. */
+  String garments(String order) {
+    return findOrder(order)
+        .map(o -> o.garments().style() + ", " + o.garments().colour())
+        .orElse("");
+  }
+
+  /** The plant's local day of an instant. */
+  public LocalDate dayOf(OffsetDateTime instant) {
+    return instant.atZoneSameInstant(zone()).toLocalDate();
+  }
+
+  /** Whether the stretch has a part of this local day; one that ends at its midnight has none. */
+  boolean touches(LocalDate day, OffsetDateTime from, OffsetDateTime to) {
+    OffsetDateTime begin = day.atStartOfDay(zone()).toOffsetDateTime();
+    OffsetDateTime end = day.plusDays(1).atStartOfDay(zone()).toOffsetDateTime();
+    boolean startsWithin = !from.isBefore(begin) && from.isBefore(end);
+    return startsWithin || (from.isBefore(begin) && to.isAfter(begin));
+  }
+}

@@ -1,0 +1,99 @@
+package org.potlife.web;
+
+import io.quarkus.qute.TemplateExtension;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import org.potlife.plan.list.ScreenList.Frame;
+import org.potlife.plan.list.ScreenList.Stage;
+
+/** How figures and names are dressed for paper. */
+@TemplateExtension
+final class Dress {
+
+  private Dress() {}
+
+  /** Belt speed to the hundredth, rounded down: a belt set too slow still cures. */
+  static String speed(double metresPerMinute) {
+    return BigDecimal.valueOf(metresPerMinute).setScale(2, RoundingMode.FLOOR).toPlainString();
+  }
+
+  /** A figure without needless zeros. */
+  static String plain(double value) {
+    return BigDecimal.valueOf(value)
+        .setScale(2, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
+  /** Mesh as the trade writes it: threads per cm, thread diameter in um. */
+  static String mesh(Frame frame) {
+    return plain(frame.meshPerCm()) + "-" + plain(frame.threadUm());
+  }
+
+  /** Names in a row. */
+  static String joined(List<String> names) {
+    return String.join(", ", names);
+  }
+
+  /** Minutes as hours and minutes, from an hour on. */
+  static String duration(long minutes) {
+    String rest = minutes % 60 == 0 ? "" : " " + minutes % 60 + " min";
+    return minutes < 60 ? minutes + " min" : minutes / 60 + " h" + rest;
+  }
+
+  /** Minutes as hours and minutes, from an hour on. */
+  static String duration(int minutes) {
+    return duration((long) minutes);
+  }
+
+  /** What is done at a stage. */
+  static String title(Stage stage) {
+    return stageTitle(stage.step());
+  }
+
+  /** What is done at a stage, by its name on the sheet. */
+  static String stageTitle(String step) {
+    return switch (step) {
+      case "degrease" -> "Degrease";
+      case "dry-degreased" -> "Dry after degreasing";
+      case "coat" -> "Coat";
+      case "dry-coated" -> "Dry the coat";
+      case "expose" -> "Expose";
+      case "wash-out" -> "Wash out";
+      case "dry-washed" -> "Dry after washing out";
+      case "post-expose" -> "Post-expose";
+      case "tape" -> "Tape and check";
+      default -> step;
+    };
+  }
+
+  /** A kind of cost in words, by its name on the sheet. */
+  static String costKind(String kind) {
+    return switch (kind) {
+      case "setUp" -> "set-ups";
+      case "overtime" -> "overtime";
+      case "emptyBelt" -> "belts running empty";
+      case "inkLost" -> "activated ink lost";
+      case "change" -> "changes against the plan in force";
+      case "finish" -> "late finish of the whole";
+      case "thinSlack" -> "thin slack before due dates";
+      case "lightBeforeDark" -> "light cloth before dark";
+      default -> kind;
+    };
+  }
+
+  /** Money to the cent. */
+  static String money(double amount) {
+    return BigDecimal.valueOf(amount).setScale(2, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  /** What keeps the run from going faster. */
+  static String limit(String limitedBy) {
+    return switch (limitedBy == null ? "" : limitedBy) {
+      case "press" -> "set by the press";
+      case "dryer" -> "held back by the dryer: do not run faster";
+      default -> limitedBy == null ? "" : limitedBy;
+    };
+  }
+}

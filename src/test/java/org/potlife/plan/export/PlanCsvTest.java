@@ -1,0 +1,118 @@
+package org.potlife.plan.export;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.potlife.plan.PlanFixture.DAY;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.potlife.plan.PlanFixture;
+import org.potlife.plan.list.ActivationList;
+import org.potlife.plan.list.BeltList;
+import org.potlife.plan.list.LateList;
+import org.potlife.plan.list.PlanIndex;
+import org.potlife.plan.list.PlanOverview;
+import org.potlife.plan.list.PressList;
+import org.potlife.plan.list.ScreenList;
+
+class PlanCsvTest {
+
+  private final PlanIndex plan = PlanFixture.index();
+
+  @Test
+  void theMassesOfABatchAddUpToWhatIsInTheBucket() {
+    List<CSVRecord> rows = read(PlanCsv.activations(ActivationList.of(plan, DAY)));
+    List<CSVRecord> brick = rows.stream().filter(r -> r.get("batch").equals("brick-1")).toList();
+
+    assertThat(brick).extracting(r -> r.get("role")).endsWith("retarder", "agent");
+    assertThat(brick.stream().mapToInt(r -> Integer.parseInt(r.get("massG"))).sum())
+        .isEqualTo(Integer.parseInt(brick.get(3).get("scaleG")));
+    assertThat(brick.get(0).get("activateFrom")).isEqualTo("2026-12-01T06:32:00+01:00");
+    assertThat(brick.get(0).get("runs")).isEqualTo("HC-2041-crest-front-1; HC-2041-roster-back-1");
+  }
+
+  @Test
+  void inkWithoutAgentHasNoAgentRowAndNoClock() {
+    List<CSVRecord> chalk =
+        read(PlanCsv.activations(ActivationList.of(plan, DAY))).stream()
+            .filter(r -> r.get("batch").equals("chalk-1"))
+            .toList();
+
+    assertThat(chalk).extracting(r -> r.get("role")).containsExactly("base", "pigment");
+    assertThat(chalk.get(0).get("useBy")).isEmpty();
+  }
+
+  @Test
+  void textThatWouldBeAFormulaIsNeutralised() {
+    List<CSVRecord> rows = read(PlanCsv.presses(PressList.of(plan, DAY)));
+
+    assertThat(rows)
+        .extracting(r -> r.get("customer"))
+        .contains("'=Meadow & <b>Bakery</b>", "Harbour Choir");
+  }
+
+  @Test
+  void everyStartOfAFormulaIsNeutralisedAndNumbersAreNot() {
+    CsvTable csv = new CsvTable("text", "number");
+    List.of("=1", "+1", "-1", "@a", "\ta", "\ra", "  =1", "\uFF1D1")
+        .forEach(text -> csv.row(text, -1));
+
+    assertThat(read(csv.text())).allSatisfy(r -> assertThat(r.get("text")).startsWith("'"));
+    assertThat(read(csv.text())).allSatisfy(r -> assertThat(r.get("number")).isEqualTo("-1"));
+  }
+
+  @Test
+  void quotesCommasAndLineEndsSurvive() {
+    CsvTable csv = new CsvTable("text", "other");
+    csv.row("say \"hi\", then\r\ngo", null);
+
+    assertThat(csv.text()).isEqualTo("text,other\r\n\"say \"\"hi\"\", then\r\ngo\",\r\n");
+  }
+
+  @Test
+  void aRowMustFitItsHeader() {
+    CsvTable csv = new CsvTable("one", "two");
+
+    assertThatThrownBy(() -> csv.row("only one")).hasMessage("1 cells under 2 columns");
+  }
+
+  @Test
+  void screensHaveOneRowPerStageAndKeptStencilsAreFetched() {
+    List<CSVRecord> rows = read(PlanCsv.screens(ScreenList.of(plan, DAY)));
+
+    assertThat(rows.stream().filter(r -> r.get("step").equals("fetch"))).hasSize(2);
+    assertThat(rows.stream().filter(r -> r.get("screen").equals("roster/brick"))).hasSize(9);
+  }
+
+  @Test
+  void lateAndUnplacedStandInOneFile() {
+    List<CSVRecord> rows = read(PlanCsv.late(LateList.of(plan)));
+
+    assertThat(rows).extracting(r -> r.get("state")).containsExactly("late", "unplaced");
+    assertThat(rows.get(1).get("rule")).isEqualTo("R19");
+  }
+
+  @Test
+  void beltsAndPromisesHaveTheirRows() {
+    assertThat(read(PlanCsv.belts(BeltList.of(plan, DAY)))).hasSize(5);
+    assertThat(read(PlanCsv.promises(PlanOverview.of(plan)))).hasSize(3);
+  }
+
+  private static List<CSVRecord> read(String csv) {
+    try {
+      return CSVFormat.RFC4180
+          .builder()
+          .setHeader()
+          .setSkipHeaderRecord(true)
+          .get()
+          .parse(new StringReader(csv))
+          .getRecords();
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package org.potlife.platform;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import javax.sql.DataSource;
+
+/** A look into the tables behind the service's back. */
+@ApplicationScoped
+public class Rows {
+
+  @Inject DataSource source;
+
+  public long orders(String plant) {
+    return number("select count(*) from customer_order where plant = ?", plant);
+  }
+
+  public long events(String plant) {
+    return number("select count(*) from shop_event where plant = ?", plant);
+  }
+
+  public long keys(String plant) {
+    return number("select count(*) from idempotency_key where plant = ?", plant);
+  }
+
+  public long dataStamp(String plant) {
+    return number("select coalesce(sum(data_stamp), 0) from plant where id = ?", plant);
+  }
+
+  public long change(String sql, String plant) {
+    try (Connection connection = source.getConnection();
+        PreparedStatement statement = connection.prepareStatement(sql)) {
+      statement.setString(1, plant);
+      return statement.executeUpdate();
+    } catch (SQLException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private long number(String sql, String plant) {
+    try (Connection connection = source.getConnection();
+        PreparedStatement statement = connection.prepareStatement(sql)) {
+      statement.setString(1, plant);
+      try (ResultSet result = statement.executeQuery()) {
+        result.next();
+        return result.getLong(1);
+      }
+    } catch (SQLException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}
