@@ -52,7 +52,7 @@ class SearchPlannerTest {
 
   @Test
   void aSearchThatIsStoppedKeepsTheBest() {
-    Memory memory = new Memory(3);
+    Memory memory = new Memory(2);
     long begun = System.nanoTime();
     PlanSheet sheet = audited(demo(120), memory).sheet();
     assertThat(Duration.ofNanos(System.nanoTime() - begun)).isLessThan(Duration.ofSeconds(60));
