@@ -3,6 +3,7 @@ package org.potlife.audit;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.potlife.order.Order;
 import org.potlife.order.Print;
@@ -68,6 +69,29 @@ final class Completeness {
     }
   }
 
+  /** A frozen lot keeps the number of lots that it was published with, the others tell. */
+  private int lots(List<RunLine> runs, List<UnplacedLine> missing, Set<Integer> frozen) {
+    Optional<RunLine> movable = runs.stream().filter(run -> !isFrozen(run)).findFirst();
+    if (movable.isPresent()) {
+      return movable.get().lots();
+    }
+    if (frozen.isEmpty()) {
+      return missing.stream().mapToInt(UnplacedLine::lot).max().orElse(1);
+    }
+    Set<Integer> all = new HashSet<>(frozen);
+    missing.stream().filter(line -> line.lot() != WHOLE_PRINT).forEach(l -> all.add(l.lot()));
+    return all.size();
+  }
+
+  private boolean isFrozen(RunLine run) {
+    return run.id() != null && evidence.isFrozen(run.id());
+  }
+
+  /** Whether an unplaced line is about this print of the order. */
+  static boolean isOf(Order order, Print print, UnplacedLine line) {
+    return order.reference().equals(line.order()) && isOf(print, line.design(), line.position());
+  }
+
   private static boolean isOf(Print print, String design, String position) {
     return print.design().equals(design) && print.position().equals(position);
   }
@@ -77,10 +101,9 @@ final class Completeness {
         placed.stream().filter(run -> order.reference().equals(run.order())).toList();
     List<UnplacedLine> missing =
         unplaced.stream().filter(line -> order.reference().equals(line.order())).toList();
-    int lots =
-        runs.isEmpty()
-            ? missing.stream().mapToInt(UnplacedLine::lot).max().orElse(1)
-            : runs.get(0).lots();
+    Set<Integer> frozen = new HashSet<>();
+    runs.stream().filter(this::isFrozen).forEach(run -> frozen.add(run.lot()));
+    int lots = lots(runs, missing, frozen);
     for (Print print : order.prints()) {
       List<Integer> on =
           runs.stream()
@@ -92,7 +115,7 @@ final class Completeness {
               .filter(line -> isOf(print, line.design(), line.position()))
               .map(UnplacedLine::lot)
               .toList();
-      if (off.equals(List.of(WHOLE_PRINT)) && on.isEmpty()) {
+      if (off.equals(List.of(WHOLE_PRINT)) && frozen.containsAll(on)) {
         continue;
       }
       Set<Integer> all = new HashSet<>(on);
@@ -106,7 +129,8 @@ final class Completeness {
           on,
           off);
       notes.check(
-          all.size() == lots && all.stream().allMatch(lot -> lot >= 1 && lot <= lots),
+          all.size() == lots
+              && all.stream().allMatch(lot -> lot >= 1 && (lot <= lots || !frozen.isEmpty())),
           order.reference(),
           "%s on the %s: lots %s are on the sheet and lots %s unplaced, it has lots 1 to %d",
           print.design(),

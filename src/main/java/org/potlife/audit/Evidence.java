@@ -88,6 +88,26 @@ final class Evidence {
     return frozen.contains(run);
   }
 
+  /** Whether a screen of the published plan was begun before the planning. */
+  boolean isBegun(String screen) {
+    return published
+        .flatMap(plan -> plan.screen(screen))
+        .flatMap(Published::begunAt)
+        .filter(at -> at < plannedAt())
+        .isPresent();
+  }
+
+  /** Whether a batch of the published plan serves a frozen run or was begun before the planning. */
+  boolean isTakenOver(BatchFacts batch) {
+    return published
+        .flatMap(plan -> plan.batch(batch.id()))
+        .filter(
+            before ->
+                before.mixFrom() != null && before.mixFrom().toEpochSecond() < plannedAt()
+                    || batch.uses().stream().anyMatch(use -> isFrozen(use.run().id())))
+        .isPresent();
+  }
+
   /** Runs that must stay as published. */
   Set<String> frozen() {
     return frozen;

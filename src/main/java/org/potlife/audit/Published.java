@@ -21,12 +21,14 @@ final class Published {
   private final Map<String, RunLine> runs;
   private final Map<String, BatchLine> batches;
   private final Map<String, ScreenLine> screens;
+  private final Set<String> frozenBefore;
 
   Published(PlanSheet sheet) {
     runs = byName(sheet.runs(), RunLine::id);
     runs.values().removeIf(run -> run.setUpStart() == null);
     batches = byName(sheet.batches(), BatchLine::id);
     screens = byName(sheet.screens(), ScreenLine::id);
+    frozenBefore = Set.copyOf(Completeness.there(sheet.frozen()));
   }
 
   private static <T> Map<String, T> byName(List<T> lines, Function<T, String> name) {
@@ -54,17 +56,30 @@ final class Published {
     return Optional.ofNullable(screens.get(id));
   }
 
+  Optional<BatchLine> batch(String id) {
+    return Optional.ofNullable(batches.get(id));
+  }
+
+  /** When the first work on a screen begins, epoch seconds. */
+  static Optional<Long> begunAt(ScreenLine screen) {
+    return Completeness.there(screen.steps()).stream()
+        .filter(step -> step.from() != null)
+        .map(step -> step.from().toEpochSecond())
+        .min(Comparator.naturalOrder());
+  }
+
   List<BatchLine> batches() {
     return List.copyOf(batches.values());
   }
 
   /**
    * The screens that were on the press when this run was to be set up, by station; empty list on a
-   * bare press, nothing when the sheet does not tell.
+   * bare press, nothing when the sheet does not tell: a run that was frozen then already may have
+   * come after one that is gone.
    */
   Optional<List<ScreenKey>> screensBefore(String id) {
     RunLine run = runs.get(id);
-    if (run == null) {
+    if (run == null || frozenBefore.contains(id)) {
       return Optional.empty();
     }
     Optional<RunLine> before =
@@ -72,7 +87,22 @@ final class Published {
             .filter(other -> !other.id().equals(id) && Objects.equals(other.press(), run.press()))
             .filter(other -> other.setUpStart().isBefore(run.setUpStart()))
             .max(Comparator.comparing(other -> other.setUpStart().toInstant()));
-    return before.isEmpty() ? Optional.of(List.of()) : keys(before.get());
+    return before.isEmpty() || wentElsewhere(before.get(), run)
+        ? Optional.of(List.of())
+        : keys(before.get());
+  }
+
+  /** Whether the screens that both runs need were on another press between them. */
+  private boolean wentElsewhere(RunLine before, RunLine run) {
+    return run.screens() != null
+        && run.screens().equals(before.screens())
+        && runs.values().stream()
+            .filter(other -> run.screens().equals(other.screens()))
+            .filter(other -> !Objects.equals(other.press(), run.press()))
+            .anyMatch(
+                other ->
+                    other.setUpStart().isAfter(before.setUpStart())
+                        && other.setUpStart().isBefore(run.setUpStart()));
   }
 
   private Optional<List<ScreenKey>> keys(RunLine run) {

@@ -8,7 +8,8 @@ import org.potlife.ink.InkRoom;
 /**
  * R11: ink is activated for the day it is used on, and a batch holds what its runs use in its time
  * plus one reserve, rounded up by less than a step of the scale. What runs use is recomputed from
- * area, coverage, deposit, density, passes, transfer, loss and screen charge.
+ * area, coverage, deposit, density, passes, transfer, loss and screen charge. What is made already
+ * stays, also when a run that was to draw from it has gone.
  */
 final class R11OnlyTodaysInk implements Rule {
 
@@ -48,7 +49,7 @@ final class R11OnlyTodaysInk implements Rule {
           batch.line().reserveG());
       int rounding = batch.line().reserveG() - room.reserveG();
       notes.check(
-          rounding >= 0 && rounding < room.scaleStepG(),
+          rounding >= 0 && (rounding < room.scaleStepG() || evidence.isTakenOver(batch)),
           batch.id(),
           "has %d g reserve, it is %d g, rounded up to the scale's %d g",
           batch.line().reserveG(),

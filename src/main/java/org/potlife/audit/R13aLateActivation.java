@@ -11,7 +11,7 @@ import java.util.TreeSet;
  *
  * <p>Jobs that follow one another on a mixer for the same first use (the mixing of a batch and its
  * activation, several batches of one run) are one block and are moved as one, with every job inside
- * one staffed stretch. Batches that serve a frozen run stay as published.
+ * one staffed stretch. Batches that serve a frozen run, or are begun, stay as published.
  */
 final class R13aLateActivation implements Rule {
 
@@ -32,8 +32,7 @@ final class R13aLateActivation implements Rule {
             .flatMap(batch -> MixerJob.of(batch, evidence.shop().inkRoom()).stream())
             .toList();
     for (BatchFacts batch : evidence.batches()) {
-      boolean frozen = batch.uses().stream().anyMatch(use -> evidence.isFrozen(use.run().id()));
-      if (!batch.activated() || batch.uses().isEmpty() || frozen) {
+      if (!batch.activated() || batch.uses().isEmpty() || evidence.isTakenOver(batch)) {
         continue;
       }
       long firstUse = firstUse(batch);

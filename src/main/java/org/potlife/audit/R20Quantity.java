@@ -1,16 +1,18 @@
 package org.potlife.audit;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.potlife.order.Garments;
 import org.potlife.order.Order;
+import org.potlife.order.Print;
 
 /**
  * R20: the lots of a print sum to the ordered pieces and the spoilage allowance, bounded by the
  * blanks; lots differ by at most one piece and are the same garments for every print of the order;
- * the run's rates print what it has to print.
+ * the run's rates print what it has to print. Frozen lots keep their size and number of lots; the
+ * others share what is left.
  */
 final class R20Quantity implements Rule {
 
@@ -35,56 +37,80 @@ final class R20Quantity implements Rule {
           evidence.runs().stream()
               .filter(run -> run.order().reference().equals(order.reference()))
               .toList();
-      Map<Integer, Integer> pieces = new TreeMap<>();
-      for (RunFacts run : runs) {
-        int lots = run.line().lots();
-        notes.check(
-            lots == runs.get(0).line().lots(),
-            run.id(),
-            "is one of %d lots, run %s of %d",
-            lots,
-            runs.get(0).id(),
-            runs.get(0).line().lots());
-        notes.check(
-            lots >= 1
-                && run.line().quantity() >= total / lots
-                && run.line().quantity() <= (total + lots - 1) / lots,
-            run.id(),
-            "prints %d pieces, %d pieces in %d lots are at most one apart from %.1f",
-            run.line().quantity(),
-            total,
-            lots,
-            lots < 1 ? 0.0 : (double) total / lots);
-        Integer same = pieces.putIfAbsent(run.line().lot(), run.line().quantity());
-        notes.check(
-            same == null || same == run.line().quantity(),
-            run.id(),
-            "prints %d pieces of lot %d, another print of the same garments %d",
-            run.line().quantity(),
-            run.line().lot(),
-            same);
-        printed(run, notes);
-      }
-      sums(order, runs, total, notes);
+      lots(evidence, runs, total, notes);
+      sums(evidence, order, runs, total, notes);
+      runs.forEach(run -> printed(run, notes));
     }
   }
 
-  private static void sums(Order order, List<RunFacts> runs, long total, Notes notes) {
-    for (int print = 0; print < order.prints().size(); print++) {
-      int index = print;
-      List<RunFacts> lots = new ArrayList<>();
-      runs.stream().filter(run -> run.printIndex() == index).forEach(lots::add);
+  private static void lots(Evidence evidence, List<RunFacts> runs, long total, Notes notes) {
+    Map<Integer, Integer> pieces = new TreeMap<>();
+    runs.stream()
+        .filter(run -> evidence.isFrozen(run.id()))
+        .forEach(run -> pieces.putIfAbsent(run.line().lot(), run.line().quantity()));
+    Set<Integer> frozen = Set.copyOf(pieces.keySet());
+    long left = total - sum(pieces);
+    List<RunFacts> movable = runs.stream().filter(run -> !evidence.isFrozen(run.id())).toList();
+    for (RunFacts run : movable) {
+      int lots = run.line().lots();
+      int quantity = run.line().quantity();
+      notes.check(
+          lots == movable.get(0).line().lots(),
+          run.id(),
+          "is one of %d lots, run %s of %d",
+          lots,
+          movable.get(0).id(),
+          movable.get(0).line().lots());
+      int free = lots - frozen.size();
+      notes.check(
+          frozen.contains(run.line().lot())
+              || free >= 1 && quantity >= left / free && quantity <= (left + free - 1) / free,
+          run.id(),
+          "prints %d pieces, %d pieces in %d lots are at most one apart from %.1f",
+          quantity,
+          left,
+          free,
+          free < 1 ? 0.0 : (double) left / free);
+      Integer same = pieces.putIfAbsent(run.line().lot(), quantity);
+      notes.check(
+          same == null || same == quantity,
+          run.id(),
+          "prints %d pieces of lot %d, another print of the same garments %d",
+          quantity,
+          run.line().lot(),
+          same);
+    }
+  }
+
+  private static long sum(Map<Integer, Integer> pieces) {
+    return pieces.values().stream().mapToLong(Integer::intValue).sum();
+  }
+
+  private static void sums(
+      Evidence evidence, Order order, List<RunFacts> runs, long total, Notes notes) {
+    Map<Integer, Integer> frozen = new TreeMap<>();
+    runs.stream()
+        .filter(run -> evidence.isFrozen(run.id()))
+        .forEach(run -> frozen.put(run.line().lot(), run.line().quantity()));
+    long expected = Math.max(total, sum(frozen));
+    for (int index = 0; index < order.prints().size(); index++) {
+      int number = index;
+      Print print = order.prints().get(index);
+      List<RunFacts> lots = runs.stream().filter(run -> run.printIndex() == number).toList();
       // lots without a place have no quantity on the sheet
-      if (!lots.isEmpty() && lots.size() >= lots.get(0).line().lots()) {
+      boolean allPlaced =
+          Completeness.there(evidence.sheet().unplaced()).stream()
+              .noneMatch(line -> Completeness.isOf(order, print, line));
+      if (!lots.isEmpty() && allPlaced) {
         long sum = lots.stream().mapToLong(run -> run.line().quantity()).sum();
         notes.check(
-            sum == total,
+            sum == expected,
             order.reference(),
             "prints %d pieces of %s on the %s, it takes %d (%d ordered, %d blanks)",
             sum,
-            order.prints().get(print).design(),
-            order.prints().get(print).position(),
-            total,
+            print.design(),
+            print.position(),
+            expected,
             order.garments().quantity(),
             order.garments().blanks());
       }

@@ -14,8 +14,9 @@ import org.potlife.sheet.PlanSheet.UseLine;
 
 /**
  * R22: runs of open orders that the published plan starts inside the freeze window stand on the
- * sheet exactly as published, with their batches and screens; nothing else of the plan lies before
- * the planning, no run before the day of the plan or beyond the horizon.
+ * sheet exactly as published, with their batches and screens; batches and screens that are begun go
+ * on as published. Nothing else of the plan lies before the planning, no run before the day of the
+ * plan or beyond the horizon.
  *
  * <p>Left out of the comparison is what may change without moving anything: the customer's name,
  * the latest start of a screen's step, runs that use a screen or batch later, and with them the
@@ -34,9 +35,12 @@ final class R22WhatHasStartedStays implements Rule {
   }
 
   private static final Set<String> RUN_MAY_CHANGE = Set.of("customer");
-  private static final Set<String> SCREEN_MAY_CHANGE = Set.of("runs", "releasedAt", "latestFrom");
+  private static final Set<String> SCREEN_MAY_CHANGE =
+      Set.of("run", "runs", "releasedAt", "latestFrom");
   private static final Set<String> BATCH_MAY_CHANGE =
       Set.of("massG", "components", "agentG", "retarderG", "reserveG", "runs", "uses");
+
+  private static final Set<String> BEGUN_MAY_CHANGE = Set.of("reserveG", "runs", "uses");
 
   @Override
   public void check(Evidence evidence, Notes notes) {
@@ -134,6 +138,22 @@ final class R22WhatHasStartedStays implements Rule {
         changed);
   }
 
+  private static boolean asPublished(Evidence evidence, BatchFacts batch) {
+    return evidence
+        .published()
+        .flatMap(plan -> plan.batch(batch.id()))
+        .filter(before -> SameLine.differences(before, batch.line(), BEGUN_MAY_CHANGE).isEmpty())
+        .isPresent();
+  }
+
+  private static boolean asPublished(Evidence evidence, ScreenFacts screen) {
+    return evidence
+        .published()
+        .flatMap(plan -> plan.screen(screen.id()))
+        .filter(before -> SameLine.differences(before, screen.line(), SCREEN_MAY_CHANGE).isEmpty())
+        .isPresent();
+  }
+
   private static void nothingInThePast(Evidence evidence, Notes notes) {
     OffsetDateTime horizonEnd = evidence.sheet().horizonEnd();
     for (RunFacts run : evidence.runs()) {
@@ -155,7 +175,8 @@ final class R22WhatHasStartedStays implements Rule {
     for (BatchFacts batch : evidence.batches()) {
       notes.check(
           batch.mixFrom() >= evidence.plannedAt()
-              || batch.uses().stream().anyMatch(use -> evidence.isFrozen(use.run().id())),
+              || batch.uses().stream().anyMatch(use -> evidence.isFrozen(use.run().id()))
+              || asPublished(evidence, batch),
           batch.id(),
           "is mixed %s, before the planning at %s",
           evidence.at(batch.mixFrom()),
@@ -166,7 +187,7 @@ final class R22WhatHasStartedStays implements Rule {
       long from =
           screen.steps().stream().mapToLong(ScreenFacts.Step::from).min().orElse(Long.MAX_VALUE);
       notes.check(
-          frozen || from >= evidence.plannedAt(),
+          frozen || from >= evidence.plannedAt() || asPublished(evidence, screen),
           screen.id(),
           "is begun %s, before the planning at %s",
           evidence.at(Math.min(from, evidence.plannedAt())),

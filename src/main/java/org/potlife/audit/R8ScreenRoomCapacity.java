@@ -196,7 +196,7 @@ final class R8ScreenRoomCapacity implements Rule {
         .forEach(set -> set.forEach(key -> free.computeIfPresent(key, (same, n) -> n - 1)));
     for (ScreenFacts screen : evidence.screens()) {
       boolean frozen = screen.runs().stream().anyMatch(run -> evidence.isFrozen(run.id()));
-      if (!screen.kept() && !frozen) {
+      if (!screen.kept() && !frozen && !evidence.isBegun(screen.id())) {
         notes.check(
             free.getOrDefault(screen.key(), 0) <= 0,
             screen.id(),

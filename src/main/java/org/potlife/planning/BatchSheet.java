@@ -44,7 +44,11 @@ final class BatchSheet {
     for (Trace.Batch batch : trace.batches()) {
       List<UseLine> uses = new ArrayList<>(batch.uses().stream().map(this::use).toList());
       if (batch.id() < known.size()) {
-        lines.add(takenOver(known.get(batch.id()), uses));
+        BatchLine line = takenOver(known.get(batch.id()), uses);
+        // plain ink that nobody draws goes back to stock
+        if (line.useBy() != null || !line.uses().isEmpty()) {
+          lines.add(line);
+        }
       } else {
         lines.add(line(batch, uses, ids));
       }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,11 +18,11 @@ import org.potlife.sheet.PlanSheet.ScreenLine;
 
 /**
  * What the published plan has begun or is about to begin (R22): its runs within the freeze window,
- * the batches made for them, and every screen that is in process.
+ * the batches made for them or begun, and every set of screens that is in process.
  *
  * @param runs frozen runs in order of their set-up
- * @param batches batches of which a frozen run draws
- * @param screens screens begun, or of frozen runs
+ * @param batches batches of which a frozen run draws, and those begun that may still serve
+ * @param screens screens of sets begun, or of frozen runs
  */
 record Frozen(List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> screens) {
 
@@ -44,12 +45,16 @@ record Frozen(List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> scre
     Set<String> ids = runs.stream().map(RunLine::id).collect(Collectors.toSet());
     List<BatchLine> batches =
         published.get().batches().stream()
-            .filter(batch -> batch.runs().stream().anyMatch(ids::contains))
+            .filter(batch -> begun(batch, request) || batch.runs().stream().anyMatch(ids::contains))
             .toList();
+    Set<String> wanted = new HashSet<>(ids);
+    // the screens of a set go through the room together
+    published.get().screens().stream()
+        .filter(screen -> begun(screen, request))
+        .forEach(screen -> wanted.addAll(screen.runs()));
     List<ScreenLine> screens =
         published.get().screens().stream()
-            .filter(
-                screen -> begun(screen, request) || ids.stream().anyMatch(screen.runs()::contains))
+            .filter(screen -> screen.runs().stream().anyMatch(wanted::contains))
             .toList();
     return new Frozen(runs, batches, screens);
   }
@@ -57,6 +62,11 @@ record Frozen(List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> scre
   private static boolean begun(ScreenLine screen, PlanRequest request) {
     return !screen.steps().isEmpty()
         && screen.steps().get(0).from().toInstant().isBefore(request.plannedAt());
+  }
+
+  private static boolean begun(BatchLine batch, PlanRequest request) {
+    return batch.mixFrom().toInstant().isBefore(request.plannedAt())
+        && (batch.useBy() == null || batch.useBy().toInstant().isAfter(request.plannedAt()));
   }
 
   Set<String> runIds() {
@@ -74,8 +84,13 @@ record Frozen(List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> scre
     return pieces;
   }
 
-  /** Ids of the screens that are taken over. */
-  Set<String> screenIds() {
-    return new HashSet<>(screens.stream().map(ScreenLine::id).toList());
+  /** The screens that are taken over by set, each by station. */
+  List<List<ScreenLine>> screenSets() {
+    Map<List<String>, List<ScreenLine>> byRuns = new LinkedHashMap<>();
+    for (ScreenLine line : screens) {
+      byRuns.computeIfAbsent(line.runs(), runs -> new ArrayList<>()).add(line);
+    }
+    byRuns.values().forEach(set -> set.sort(Comparator.comparingInt(ScreenLine::station)));
+    return List.copyOf(byRuns.values());
   }
 }

@@ -21,6 +21,7 @@ import org.potlife.simulation.OrderSpec;
 import org.potlife.simulation.Problem;
 import org.potlife.simulation.RunSpec;
 import org.potlife.simulation.StaffedTime;
+import org.potlife.simulation.TakenOver;
 
 /** Maps a request to the engine's problem: what is to be printed, where it may be, what it uses. */
 final class ProblemMapper {
@@ -78,6 +79,7 @@ final class ProblemMapper {
     ShopMapper shopMapper = new ShopMapper(shop, horizon, staffed, request.day());
     TakeOver takeOver =
         new TakeOver(shop, horizon, frozen, runs, movable.size(), sets, lotIndex, orderIndex);
+    TakenOver takenOver = takeOver.bookings(specs);
     Problem problem =
         new Problem(
             movable.size(),
@@ -95,7 +97,7 @@ final class ProblemMapper {
             horizon.end(),
             published(line -> horizon.seconds(line.setUpStart())),
             published(line -> shop.presses().indexOf(shop.findPress(line.press()).orElse(null))),
-            takeOver.bookings(specs));
+            takenOver);
     return new MappedProblem(request, horizon, problem, runs, sets.list(), unplaced, frozen);
   }
 

@@ -13,6 +13,7 @@ import org.potlife.screen.KeptStencil;
 import org.potlife.sheet.PlanSheet.ScreenLine;
 import org.potlife.shop.Shop;
 import org.potlife.simulation.ScreenSetSpec;
+import org.potlife.simulation.StaffedTime;
 
 /**
  * Groups screens into sets, uses kept stencils in the set that comes first (R8), and keeps the
@@ -28,6 +29,7 @@ final class ScreenSets {
   private final Map<List<ScreenKey>, List<ScreenLine>> begun = new HashMap<>();
   private final Map<ScreenKey, Integer> numbers = new HashMap<>();
   private final Set<String> usedIds = new HashSet<>();
+  private final Set<Integer> closed = new HashSet<>();
 
   ScreenSets(Shop shop, Frozen frozen, List<PlannedRun> runs, int movable) {
     this.shop = shop;
@@ -38,8 +40,16 @@ final class ScreenSets {
       runIds.computeIfAbsent(keys, key -> new ArrayList<>()).add(runs.get(i).id());
       movableRuns.merge(keys, i < movable ? 1 : 0, Integer::sum);
     }
-    usedIds.addAll(frozen.screenIds());
-    Set<String> takenKept = new HashSet<>(usedIds);
+    runIds.keySet().forEach(this::adopt);
+    Set<String> takenKept = new HashSet<>();
+    for (ScreenLine line : frozen.screens()) {
+      // a stencil kept for a set that nobody needs any more is free again
+      if (!line.kept()) {
+        usedIds.add(line.id());
+      } else if (isAdopted(line)) {
+        takenKept.add(line.id());
+      }
+    }
     for (PlannedRun run : runs) {
       List<ScreenKey> keys = ScreenKey.of(run.print());
       if (!sets.containsKey(keys)) {
@@ -48,10 +58,37 @@ final class ScreenSets {
     }
   }
 
+  /** Goes on with screens in process: those of these runs, else others that are the same. */
+  private void adopt(List<ScreenKey> keys) {
+    List<String> ids = runIds.get(keys);
+    List<ScreenLine> best = List.of();
+    for (List<ScreenLine> set : frozen.screenSets()) {
+      boolean own = set.get(0).runs().stream().anyMatch(ids::contains);
+      if (matches(set, keys) && (best.isEmpty() || own)) {
+        best = set;
+      }
+    }
+    if (!best.isEmpty()) {
+      begun.put(keys, best);
+    }
+  }
+
+  private static boolean matches(List<ScreenLine> set, List<ScreenKey> keys) {
+    boolean same = set.size() == keys.size();
+    for (int i = 0; same && i < keys.size(); i++) {
+      same = set.get(i).station() == i + 1 && matches(set.get(i), keys.get(i));
+    }
+    return same;
+  }
+
+  /** Whether a screen in process is used by this plan. */
+  boolean isAdopted(ScreenLine line) {
+    return begun.values().stream().anyMatch(set -> set.contains(line));
+  }
+
   private ScreenSet makeSet(List<ScreenKey> keys, Set<String> takenKept) {
-    List<ScreenLine> lines = begunLines(keys);
-    if (lines.size() == keys.size()) {
-      begun.put(keys, lines);
+    List<ScreenLine> lines = begun.get(keys);
+    if (lines != null) {
       return new ScreenSet(
           sets.size(),
           keys,
@@ -66,22 +103,6 @@ final class ScreenSets {
       ids.add(stencil != null ? stencil : newId(keys.get(station), station));
     }
     return new ScreenSet(sets.size(), keys, ids, kept);
-  }
-
-  /** Screens of the published plan for these runs, by station. */
-  private List<ScreenLine> begunLines(List<ScreenKey> keys) {
-    List<String> ids = runIds.get(keys);
-    List<ScreenLine> lines = new ArrayList<>();
-    for (int station = 0; station < keys.size(); station++) {
-      ScreenKey key = keys.get(station);
-      int number = station + 1;
-      frozen.screens().stream()
-          .filter(line -> line.station() == number && matches(line, key))
-          .filter(line -> line.runs().stream().anyMatch(ids::contains))
-          .findFirst()
-          .ifPresent(lines::add);
-    }
-    return lines;
   }
 
   private static boolean matches(ScreenLine line, ScreenKey key) {
@@ -137,7 +158,17 @@ final class ScreenSets {
     return sets.values().stream().map(set -> spec(set, horizon)).toArray(ScreenSetSpec[]::new);
   }
 
+  /** No further run may use these sets: their frames are promised to others. */
+  void close(Set<Integer> indices) {
+    closed.addAll(indices);
+  }
+
   private ScreenSetSpec spec(ScreenSet set, Horizon horizon) {
+    if (closed.contains(set.index())) {
+      int[] nothing = {};
+      int screens = set.keys().size();
+      return new ScreenSetSpec(screens, 0, nothing, StaffedTime.NEVER, movableRuns(set));
+    }
     List<Integer> meshes = new ArrayList<>();
     for (int station = 0; station < set.keys().size(); station++) {
       if (!set.kept().get(station)) {

@@ -3,9 +3,7 @@ package org.potlife.planning;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.potlife.sheet.PlanSheet.RunLine;
 import org.potlife.sheet.PlanSheet.ScreenLine;
 import org.potlife.sheet.PlanSheet.StepLine;
@@ -34,17 +32,10 @@ final class ScreenSheet {
 
   List<ScreenLine> lines(List<RunLine> runs) {
     List<ScreenLine> lines = new ArrayList<>();
-    Set<String> written = new HashSet<>();
     for (ScreenSet set : mapped.sets()) {
       List<RunLine> users = runs.stream().filter(run -> run.screens().equals(set.ids())).toList();
       if (!users.isEmpty()) {
         lines.addAll(lines(set, users));
-        written.addAll(set.ids());
-      }
-    }
-    for (ScreenLine line : mapped.frozen().screens()) {
-      if (!written.contains(line.id())) {
-        lines.add(line);
       }
     }
     lines.sort(

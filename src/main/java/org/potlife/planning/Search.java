@@ -44,8 +44,7 @@ final class Search {
   }
 
   SolverConfig config(Outcome first, long seed, TerminationConfig termination) {
-    double temperature =
-        Math.max(TEMPERATURE, TEMPERATURE_BY_RUN / Math.max(1, problem.movable()));
+    double temperature = Math.max(TEMPERATURE, TEMPERATURE_BY_RUN / Math.max(1, problem.movable()));
     long medium = Math.max(1, (long) (first.weightedLateMinutes() * temperature));
     long soft = Math.max(1, (long) (first.costMilli() * temperature));
     LocalSearchPhaseConfig search =

@@ -17,9 +17,9 @@ import org.potlife.shop.Shop;
 import org.potlife.simulation.RunSpec;
 import org.potlife.simulation.TakenOver;
 import org.potlife.simulation.TakenOver.BeltLoad;
+import org.potlife.simulation.TakenOver.BeltTail;
 import org.potlife.simulation.TakenOver.Busy;
 import org.potlife.simulation.TakenOver.CabinetLoad;
-import org.potlife.simulation.TakenOver.FrameHeld;
 import org.potlife.simulation.TakenOver.LiveBatch;
 
 /** Turns what is frozen into bookings of the engine (R22). */
@@ -69,10 +69,12 @@ final class TakeOver {
     return last;
   }
 
+  /** The bookings; closes the sets of screens that no further run may use. */
   TakenOver bookings(RunSpec[] specs) {
     TakenOver empty =
         TakenOver.nothing(shop.presses().size(), lots.size(), orders.size(), sets.list().size());
     List<BeltLoad> belts = new ArrayList<>();
+    List<BeltTail> tails = new ArrayList<>();
     for (RunLine line : frozen.runs()) {
       int press = press(line);
       empty.pressFree()[press] =
@@ -95,7 +97,10 @@ final class TakeOver {
       empty.setFree()[set] = Math.max(empty.setFree()[set], released);
       empty.setPress()[set] = press;
       belts.addAll(beltLoads(line, spec));
+      tails.add(tail(line));
     }
+    FramesUnderWay frames = frames(empty.setFree());
+    sets.close(frames.closed());
     return new TakenOver(
         empty.pressFree(),
         empty.lotFree(),
@@ -104,11 +109,22 @@ final class TakeOver {
         empty.setFree(),
         empty.setPress(),
         belts,
+        tails,
         mixing(),
         hands(),
         loads(),
-        frames(empty.setFree()),
+        frames.freeAt(),
         liveBatches());
+  }
+
+  /** A slower run that comes now must not hold up what is promised. */
+  private BeltTail tail(RunLine line) {
+    Dryer dryer = shop.findDryer(shop.findPress(line.press()).orElseThrow().dryer()).orElseThrow();
+    int end = horizon.seconds(line.printEnd());
+    int off = horizon.secondsUp(line.offBelt());
+    double least = dryer.beltLengthMm() * 1000.0 * 60 / Math.max(1, off - end);
+    return new BeltTail(
+        shop.dryers().indexOf(dryer), end, off, (int) Math.min(1e9, Math.floor(least)));
   }
 
   private List<BeltLoad> beltLoads(RunLine line, RunSpec spec) {
@@ -198,10 +214,17 @@ final class TakeOver {
     return live;
   }
 
+  /** A screen that nobody needs any more is only taken out of what it is in. */
+  private List<StepLine> stepsToDo(ScreenLine screen) {
+    return sets.isAdopted(screen)
+        ? screen.steps()
+        : screen.steps().stream().filter(step -> horizon.seconds(step.from()) < 0).toList();
+  }
+
   private List<Busy> hands() {
     List<Busy> busy = new ArrayList<>();
     for (ScreenLine screen : frozen.screens()) {
-      for (StepLine step : screen.steps()) {
+      for (StepLine step : stepsToDo(screen)) {
         ScreenSteps.place(step, shop)
             .ifPresent(
                 place ->
@@ -219,7 +242,7 @@ final class TakeOver {
   private List<CabinetLoad> loads() {
     Map<String, CabinetLoad> loads = new HashMap<>();
     for (ScreenLine screen : frozen.screens()) {
-      for (StepLine step : screen.steps()) {
+      for (StepLine step : stepsToDo(screen)) {
         int cabinet = ScreenSteps.cabinet(step, shop);
         int to = horizon.secondsUp(step.to());
         if (cabinet >= 0 && to > 0) {
@@ -242,31 +265,33 @@ final class TakeOver {
     return List.copyOf(loads.values());
   }
 
-  /** Kept stencils hold their frames for good; begun sets until their last run is done. */
-  private List<FrameHeld> frames(int[] setFree) {
-    List<FrameHeld> held = new ArrayList<>();
-    shop.screenRoom()
-        .kept()
-        .forEach(
-            stencil ->
-                held.add(
-                    new FrameHeld(
-                        sets.mesh(stencil.meshPerCm(), stencil.threadUm()), FrameHeld.FOR_GOOD)));
+  private FramesUnderWay frames(int[] setFree) {
+    List<FramesUnderWay.Held> held = new ArrayList<>();
     int reclaimS = ShopMapper.seconds(shop.screenRoom().stages().reclaim());
-    Map<String, Integer> until = new HashMap<>();
+    Map<String, ScreenSet> setOf = new HashMap<>();
     for (ScreenSet set : sets.list()) {
-      for (ScreenLine line : sets.begunLines(set)) {
-        int back = setFree[set.index()] + reclaimS * set.keys().size();
-        until.put(line.id(), sets.movableRuns(set) > 0 ? FrameHeld.FOR_GOOD : back);
-      }
+      sets.begunLines(set).forEach(line -> setOf.put(line.id(), set));
     }
     for (ScreenLine line : frozen.screens()) {
-      if (!line.kept()) {
-        int unused = horizon.seconds(line.readyAt()) + reclaimS;
-        int back = until.getOrDefault(line.id(), Math.max(0, unused));
-        held.add(new FrameHeld(sets.mesh(line.meshPerCm(), line.threadUm()), back));
+      int mesh = sets.mesh(line.meshPerCm(), line.threadUm());
+      List<StepLine> steps = stepsToDo(line);
+      if (!line.kept() && mesh >= 0 && !steps.isEmpty()) {
+        int from = horizon.seconds(steps.get(0).from());
+        int done = horizon.secondsUp(steps.get(steps.size() - 1).to());
+        ScreenSet set = setOf.get(line.id());
+        int back =
+            set == null
+                ? Math.max(0, done) + reclaimS
+                : Math.max(done, setFree[set.index()]) + reclaimS * set.keys().size();
+        held.add(
+            new FramesUnderWay.Held(
+                mesh,
+                from,
+                set == null ? -1 : set.index(),
+                back,
+                set != null && sets.movableRuns(set) > 0));
       }
     }
-    return held.stream().filter(frame -> frame.mesh() >= 0).toList();
+    return new FramesUnderWay(shop, sets, held);
   }
 }

@@ -4,8 +4,8 @@ import java.util.Arrays;
 
 /**
  * Load of one dryer over time as a step function: area and heat in use, the speed limit of what is
- * in the tunnel, and how many runs are in it. Step i holds from {@code time[i]} to {@code
- * time[i+1]}, the last one without end.
+ * in the tunnel, the speed that it needs at least, and how many runs are in it. Step i holds from
+ * {@code time[i]} to {@code time[i+1]}, the last one without end.
  */
 final class BeltBook {
 
@@ -14,6 +14,7 @@ final class BeltBook {
   private int[] area = new int[64];
   private int[] heat = new int[64];
   private int[] speed = new int[64];
+  private int[] least = new int[64];
   private int[] inTunnel = new int[64];
   private int count = 1;
 
@@ -30,6 +31,7 @@ final class BeltBook {
     System.arraycopy(other.area, 0, area, 0, count);
     System.arraycopy(other.heat, 0, heat, 0, count);
     System.arraycopy(other.speed, 0, speed, 0, count);
+    System.arraycopy(other.least, 0, least, 0, count);
     System.arraycopy(other.inTunnel, 0, inTunnel, 0, count);
   }
 
@@ -56,6 +58,23 @@ final class BeltBook {
 
   int speed(int step) {
     return speed[step];
+  }
+
+  /** The belt may not run slower than this: area in use, and promises made before the plan. */
+  int least(int step) {
+    return Math.max(area[step], least[step]);
+  }
+
+  /** Holds the belt at a speed or more, um/min. */
+  void hold(int from, int to, int leastSpeed) {
+    if (from >= to) {
+      return;
+    }
+    int first = split(from);
+    int last = split(to);
+    for (int i = first; i < last; i++) {
+      least[i] = Math.max(least[i], leastSpeed);
+    }
   }
 
   /** Puts a run into the tunnel: the belt is not faster than its limit from {@code from} on. */
@@ -105,11 +124,13 @@ final class BeltBook {
     System.arraycopy(area, at, area, at + 1, moved);
     System.arraycopy(heat, at, heat, at + 1, moved);
     System.arraycopy(speed, at, speed, at + 1, moved);
+    System.arraycopy(least, at, least, at + 1, moved);
     System.arraycopy(inTunnel, at, inTunnel, at + 1, moved);
     time[at] = t;
     area[at] = area[i];
     heat[at] = heat[i];
     speed[at] = speed[i];
+    least[at] = least[i];
     inTunnel[at] = inTunnel[i];
     count++;
     return at;
@@ -122,6 +143,7 @@ final class BeltBook {
       area = Arrays.copyOf(area, length);
       heat = Arrays.copyOf(heat, length);
       speed = Arrays.copyOf(speed, length);
+      least = Arrays.copyOf(least, length);
       inTunnel = Arrays.copyOf(inTunnel, length);
     }
   }

@@ -87,7 +87,7 @@ final class BeltWalk {
       }
       while (belt.stepEnd(step) <= t) {
         step++;
-        if (belt.area(step) > feed.speedLimit()) {
+        if (belt.least(step) > feed.speedLimit()) {
           return blocked(belt.stepEnd(step), false);
         }
       }
@@ -113,7 +113,7 @@ final class BeltWalk {
   private boolean tailFree(BeltBook belt, RunSpec.BeltFeed feed, int end, int off) {
     int step = belt.stepAt(end);
     while (true) {
-      if (belt.area(step) > feed.speedLimit()) {
+      if (belt.least(step) > feed.speedLimit()) {
         blocked(belt.stepEnd(step), false);
         return false;
       }
@@ -128,7 +128,7 @@ final class BeltWalk {
   private static int room(BeltBook belt, int step, DryerSpec dryer, RunSpec.BeltFeed feed) {
     int speed = Math.min(belt.speed(step), feed.speedLimit());
     int byArea =
-        belt.area(step) > speed
+        belt.least(step) > speed
             ? -1
             : feed.areaPerRate() == 0
                 ? Integer.MAX_VALUE

@@ -11,6 +11,12 @@ final class FrameBook {
     count = owned;
   }
 
+  /** Only these are there, ascending by the time when they are free. */
+  void begin(int[] free) {
+    count = Math.min(free.length, freeAt.length);
+    System.arraycopy(free, 0, freeAt, 0, count);
+  }
+
   void copyFrom(FrameBook other) {
     count = other.count;
     System.arraycopy(other.freeAt, 0, freeAt, 0, count);

@@ -105,6 +105,9 @@ final class ShopState {
       belts[load.dryer()].occupy(load.from(), load.to(), load.speedLimit());
       belts[load.dryer()].feed(load.from(), load.to(), load.area(), load.heat());
     }
+    for (TakenOver.BeltTail tail : before.tails()) {
+      belts[tail.dryer()].hold(tail.from(), tail.to(), tail.leastSpeed());
+    }
     for (TakenOver.Busy busy : before.mixing()) {
       mixers.book(busy.lane(), busy.from(), busy.to());
     }
@@ -114,11 +117,8 @@ final class ShopState {
     for (TakenOver.CabinetLoad load : before.loads()) {
       cabinets[load.cabinet()].block(load.from(), load.to(), load.stage(), load.frames());
     }
-    for (TakenOver.FrameHeld held : before.frames()) {
-      frames[held.mesh()].take(1);
-      if (held.until() != TakenOver.FrameHeld.FOR_GOOD) {
-        frames[held.mesh()].giveBack(held.until());
-      }
+    for (int mesh = 0; mesh < before.frames().length; mesh++) {
+      frames[mesh].begin(before.frames()[mesh]);
     }
     Arrays.fill(batchUseBy, -1);
     before.batches().forEach(batch -> takeOver(problem, batch));

@@ -12,10 +12,12 @@ import java.util.List;
  * @param setFree by screen set, when taken-over runs release it, s; 0 if none
  * @param setPress by screen set, the press it was on last; -1 if none
  * @param belts loads on the dryers
+ * @param tails last goods of taken-over runs, which must come off the belt when promised
  * @param mixing busy times of the mixers
  * @param hands busy times of the screen room's places
  * @param loads cabinet loads
- * @param frames frames held, by mesh, with the time of their return
+ * @param frames by mesh, when each frame is free that does not come back with a set of the plan, s,
+ *     ascending; empty where nothing is held
  * @param batches batches that are made or as good as made, in order of their ids from 0
  */
 public record TakenOver(
@@ -26,14 +28,18 @@ public record TakenOver(
     int[] setFree,
     int[] setPress,
     List<BeltLoad> belts,
+    List<BeltTail> tails,
     List<Busy> mixing,
     List<Busy> hands,
     List<CabinetLoad> loads,
-    List<FrameHeld> frames,
+    int[][] frames,
     List<LiveBatch> batches) {
 
   /** Load on a dryer over a period; units as in {@link RunSpec.BeltFeed}. */
   public record BeltLoad(int dryer, int from, int to, int speedLimit, int area, int heat) {}
+
+  /** The belt carries the last goods off: it may not be slower than this, um/min. */
+  public record BeltTail(int dryer, int from, int to, int leastSpeed) {}
 
   /**
    * A place that is busy.
@@ -45,13 +51,6 @@ public record TakenOver(
 
   /** A load of a cabinet; nothing may be added. */
   public record CabinetLoad(int cabinet, int stage, int from, int to, int frames) {}
-
-  /** A frame that is not there: until it comes back, or for good. */
-  public record FrameHeld(int mesh, int until) {
-
-    /** It comes back when a set of the plan is released, or never. */
-    public static final int FOR_GOOD = -1;
-  }
 
   /**
    * A batch that others may draw from within its clock.
@@ -79,6 +78,7 @@ public record TakenOver(
         List.of(),
         List.of(),
         List.of(),
+        new int[0][],
         List.of());
   }
 }

@@ -65,6 +65,12 @@ final class Planned {
     return plan(shop, next, sheet.day(), plannedAt, Optional.of(sheet));
   }
 
+  /** The same plan after an order was cancelled. */
+  Planned cancel(String order) {
+    List<Order> left = orders.stream().filter(o -> !o.reference().equals(order)).toList();
+    return new Planned(shop, left, sheet);
+  }
+
   PlanSheet sheet() {
     return sheet;
   }
