@@ -259,7 +259,6 @@ final class BareShop {
         new int[ScreenRoomSpec.HandStage.values().length],
         StaffedTime.NEVER,
         0,
-        0,
         new ScreenRoomSpec.Cabinet[0],
         new int[0]);
   }
