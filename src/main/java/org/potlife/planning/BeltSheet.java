@@ -1,5 +1,6 @@
 package org.potlife.planning;
 
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,7 +16,6 @@ import org.potlife.sheet.PlanSheet.RateLine;
 import org.potlife.sheet.PlanSheet.RunLine;
 import org.potlife.shop.Shop;
 import org.potlife.simulation.RunSpec.BeltFeed;
-import org.potlife.simulation.StaffedTime;
 
 /** The timetable of each belt: speed by the longest dwell in the tunnel, area and heat in use. */
 final class BeltSheet {
@@ -24,27 +24,27 @@ final class BeltSheet {
 
   private final Shop shop;
   private final RunLoad load;
+  private final TrialTimes trials;
   private final Map<String, Order> orders;
-  private final MappedProblem mapped;
 
-  BeltSheet(MappedProblem mapped, RunLoad load, Map<String, Order> orders) {
-    this.mapped = mapped;
-    shop = mapped.request().shop();
+  BeltSheet(Shop shop, Horizon horizon, RunLoad load, Map<String, Order> orders) {
+    this.shop = shop;
+    trials = new TrialTimes(shop, horizon);
     this.load = load;
     this.orders = orders;
   }
 
   private record Tunnel(
-      RunLine run, int speedLimit, RunLoad.Flow flow, double trialRate, List<RateLine> trials) {
+      RunLine run, int speedLimit, RunLoad.Flow flow, List<TrialTimes.Part> trial) {
 
     boolean in(long from, long to) {
       return run.firstPieceAt().toEpochSecond() < to && run.offBelt().toEpochSecond() > from;
     }
 
     double rate(long from) {
-      for (RateLine trial : trials) {
-        if (from >= trial.from().toEpochSecond() && from < trial.to().toEpochSecond()) {
-          return trialRate;
+      for (TrialTimes.Part part : trial) {
+        if (from >= part.from() && from < part.to()) {
+          return part.perHour();
         }
       }
       for (RateLine rate : run.rates()) {
@@ -85,37 +85,10 @@ final class BeltSheet {
                         run,
                         fits.speedLimit(),
                         load.flow(print, order.garments(), dryer),
-                        trialRate(run),
-                        trials(run)));
+                        trials.of(run)));
       }
     }
     return Optional.empty();
-  }
-
-  /** The trial pieces are spread over the minutes for them; a break may lie in between. */
-  private double trialRate(RunLine run) {
-    int minutes = shop.findPress(run.press()).orElseThrow().firstPieceMinutes();
-    return minutes == 0 ? 0 : run.trialPieces() * 60.0 / minutes;
-  }
-
-  /** The staffed parts of the first-piece minutes; what lies before the plan counts as staffed. */
-  private List<RateLine> trials(RunLine run) {
-    Horizon horizon = mapped.horizon();
-    int press = shop.presses().indexOf(shop.findPress(run.press()).orElseThrow());
-    StaffedTime staffed = mapped.problem().presses()[press].staffed();
-    int until = horizon.seconds(run.printStart());
-    List<RateLine> trials = new ArrayList<>();
-    int t = horizon.seconds(run.firstPieceAt());
-    while (t < until) {
-      int from = t < 0 ? t : staffed.next(t);
-      int to = t < 0 ? Math.min(0, until) : Math.min(until, staffed.endOfStretch(from));
-      if (from >= until || to <= from) {
-        break;
-      }
-      trials.add(new RateLine(horizon.time(from), horizon.time(to), 0));
-      t = to;
-    }
-    return trials;
   }
 
   private List<BeltLine> lines(Dryer dryer, List<Tunnel> tunnels) {
@@ -125,13 +98,13 @@ final class BeltSheet {
       edge(edges, run.firstPieceAt());
       edge(edges, run.printStart());
       edge(edges, run.offBelt());
+      for (TrialTimes.Part part : tunnel.trial()) {
+        edge(edges, at(part.from()));
+        edge(edges, at(part.to()));
+      }
       for (RateLine rate : run.rates()) {
         edge(edges, rate.from());
         edge(edges, rate.to());
-      }
-      for (RateLine trial : tunnel.trials()) {
-        edge(edges, trial.from());
-        edge(edges, trial.to());
       }
     }
     tunnels.sort(Comparator.comparingLong(tunnel -> tunnel.run().firstPieceAt().toEpochSecond()));
@@ -157,6 +130,10 @@ final class BeltSheet {
       }
     }
     return lines;
+  }
+
+  private OffsetDateTime at(long epochSecond) {
+    return Instant.ofEpochSecond(epochSecond).atZone(shop.timeZone()).toOffsetDateTime();
   }
 
   private static void edge(TreeMap<Long, OffsetDateTime> edges, OffsetDateTime at) {

@@ -23,6 +23,15 @@ record Horizon(Instant origin, ZoneId zone, LocalDate firstDay, int days) {
     return new Horizon(origin, zone, first, lead + daysAhead);
   }
 
+  /** The same horizon, seen from so many days before. */
+  Horizon earlier(int daysBefore) {
+    return new Horizon(
+        origin.minusSeconds(86_400L * daysBefore),
+        zone,
+        firstDay.minusDays(daysBefore + 1L),
+        days + daysBefore + 1);
+  }
+
   /** Seconds from the origin, held within what the engine can count. */
   int seconds(Instant instant) {
     long seconds = instant.getEpochSecond() - origin.getEpochSecond();

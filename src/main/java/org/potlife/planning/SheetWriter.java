@@ -68,7 +68,7 @@ final class SheetWriter {
         runs,
         batches,
         new ScreenSheet(mapped, trace).lines(runs),
-        new BeltSheet(mapped, load, orders).lines(runs),
+        new BeltSheet(shop, horizon, load, orders).lines(runs),
         late,
         unplaced,
         mapped.frozen().runs().stream().map(RunLine::id).toList());

@@ -1,6 +1,8 @@
 package org.potlife.simulation;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Staffed time of a press or a room over the horizon, in whole seconds from the plan's origin.
@@ -90,12 +92,6 @@ public final class StaffedTime {
     return longest;
   }
 
-  /** When staffed time that holds at {@code t} ends; {@code t} itself where it is not staffed. */
-  public int endOfStretch(int t) {
-    int i = stretchAt(t);
-    return i == end.length || start[i] > t ? t : end[i];
-  }
-
   int count() {
     return start.length;
   }
@@ -117,6 +113,15 @@ public final class StaffedTime {
   public int next(int t) {
     int i = stretchAt(t);
     return i == end.length ? NEVER : Math.max(t, start[i]);
+  }
+
+  /** The staffed parts of a time, each with its start and end, s. */
+  public List<int[]> within(int from, int to) {
+    List<int[]> parts = new ArrayList<>();
+    for (int i = stretchAt(from); i < start.length && start[i] < to; i++) {
+      parts.add(new int[] {Math.max(from, start[i]), Math.min(to, end[i])});
+    }
+    return parts;
   }
 
   /** Staffed seconds from the origin to {@code t}. */

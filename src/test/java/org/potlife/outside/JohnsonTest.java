@@ -11,7 +11,6 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import org.potlife.planning.BareSearch;
 import org.potlife.simulation.Outcome;
 import org.potlife.simulation.Problem;
 
@@ -67,17 +66,6 @@ class JohnsonTest {
         assertThat(end(plans, first, second)).isGreaterThanOrEqualTo(least);
       }
     }
-  }
-
-  @Property(tries = 20)
-  void theSearchFindsTheSoonestEnd(@ForAll("upToSix") List<TwoStages> lots) {
-    Problem problem = problem(lots);
-    int[] asListed = IntStream.range(0, lots.size()).toArray();
-    Outcome found =
-        BareSearch.improved(
-                problem, new Plans(problem).of(firsts(asListed), seconds(asListed)), 1, 10_000)
-            .outcome();
-    assertThat(found).isEqualTo(new Outcome(0, 0, endByFormula(lots, johnson(lots))));
   }
 
   private static Problem problem(List<TwoStages> lots) {

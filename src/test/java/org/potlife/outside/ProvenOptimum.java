@@ -76,7 +76,7 @@ final class ProvenOptimum {
     beltArea();
     model.minimize(lateness());
     CpSolver solver = new CpSolver();
-    solver.getParameters().setNumWorkers(4).setMaxTimeInSeconds(MOST_SECONDS);
+    solver.getParameters().setNumWorkers(2).setMaxTimeInSeconds(MOST_SECONDS);
     CpSolverStatus status = solver.solve(model);
     if (status != CpSolverStatus.OPTIMAL) {
       throw new IllegalStateException("no proof within " + MOST_SECONDS + " s: " + status);

@@ -2,6 +2,7 @@ package org.potlife.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.potlife.planning.Planned.plan;
+import static org.potlife.planning.Planned.search;
 import static org.potlife.testing.SmallOrder.order;
 import static org.potlife.testing.SmallShop.at;
 import static org.potlife.testing.SmallShop.daily;
@@ -92,5 +93,29 @@ class InkRoomDayTest {
   void aContainerFilledByItsReserveServesNoRunAndThePlanSaysSo() {
     SmallShop shop = shop().inkRoom(i -> i.containerG(500).screenChargeG(0).reserveG(490));
     assertThat(plan(shop, crest("A-1")).unplaced().rule()).isEqualTo("R12");
+  }
+
+  @Test
+  void aRunLongerThanAPotLifeTakesSeveralBatches() {
+    SmallShop shop = shop().system("discharge", s -> s.potLifeMinutes(60).standMinutes(10));
+    Planned plan = plan(shop, crest("A-1").quantity(900));
+    // two and a half hours, of each batch at most 50 minutes
+    assertThat(plan.batches("brick")).hasSizeGreaterThanOrEqualTo(3);
+    assertThat(plan.run("A-1").batches()).hasSameSizeAs(plan.batches("brick"));
+  }
+
+  @Test
+  void theInkRoomThatOpensLateDelaysTheFirstDischargePrint() {
+    SmallShop shop = shop().inkRoom(i -> i.shifts(daily("09:00-17:00")));
+    Planned plan = plan(shop, crest("A-1"));
+    // 8 min mixing, 4 min activating, 15 min stand
+    assertThat(plan.run("A-1").firstPieceAt()).isEqualTo(at("09:27"));
+    assertThat(plan.run("A-1").waits()).extracting("cause").containsExactly("closed", "ink-room");
+  }
+
+  @Test
+  void darkClothIsPrintedBeforeLightClothWithTheSameActivatedInk() {
+    Planned plan = search(shop(), crest("A-1").cloth("sky", 80), crest("A-2").cloth("navy", 20));
+    assertThat(plan.run("A-2").setUpStart()).isBefore(plan.run("A-1").setUpStart());
   }
 }

@@ -49,9 +49,30 @@ final class Planned {
       Optional<PlanSheet> published) {
     PlanRequest request =
         new PlanRequest(shop, orders, day, plannedAt.toInstant(), published, 0, 7);
-    PlanSheet sheet = new SearchPlanner().solve(request, SolveWatch.none());
-    assertThat(Audit.of(shop, orders, sheet, published).findings()).isEmpty();
-    return new Planned(shop, orders, sheet);
+    return audited(request, SolveWatch.none());
+  }
+
+  /** Like {@link #plan(SmallShop, SmallOrder...)} with a second of search. */
+  static Planned search(SmallShop shop, SmallOrder... orders) {
+    List<Order> built = Arrays.stream(orders).map(SmallOrder::build).toList();
+    PlanRequest request =
+        new PlanRequest(
+            shop.build(),
+            built,
+            SmallShop.DAY,
+            SmallShop.at(-1, "18:00").toInstant(),
+            Optional.empty(),
+            1,
+            7);
+    return audited(request, SolveWatch.none());
+  }
+
+  /** Solves and audits. */
+  static Planned audited(PlanRequest request, SolveWatch watch) {
+    PlanSheet sheet = new SearchPlanner().solve(request, watch);
+    assertThat(Audit.of(request.shop(), request.orders(), sheet, request.published()).findings())
+        .isEmpty();
+    return new Planned(request.shop(), request.orders(), sheet);
   }
 
   /** The next plan, made at this time from this one as the published one. */

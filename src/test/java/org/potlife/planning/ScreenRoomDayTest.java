@@ -64,4 +64,20 @@ class ScreenRoomDayTest {
     assertThat(plan.unplaced().order()).isEqualTo("A-1");
     assertThat(plan.run("A-2").screens()).hasSize(2);
   }
+
+  @Test
+  void screensForTheMorningAreMadeTheEveningBefore() {
+    Planned plan = plan(shop(), logo("A-1"));
+    assertThat(plan.screen("logo-1").readyAt()).isBefore(at(-1, "22:00"));
+    assertThat(plan.run("A-1").setUpStart()).isEqualTo(at("06:00"));
+  }
+
+  @Test
+  void aHumidNightStopsTheDrying() {
+    SmallShop shop = shop().cabinet("C1", c -> c.climate("06:00", 22, 50).climate("20:00", 18, 70));
+    Planned plan = plan(shop, logo("A-1"));
+    assertThat(plan.step("logo-1", "dry-coated").from()).isBefore(at(-1, "20:00"));
+    assertThat(plan.step("logo-1", "dry-coated").to()).isBetween(at("06:00"), at("07:00"));
+    assertThat(plan.run("A-1").waits()).extracting("cause").contains("screens");
+  }
 }

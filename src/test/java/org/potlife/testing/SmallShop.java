@@ -56,6 +56,7 @@ public final class SmallShop {
   private final ScreenRoomSpec screenRoom = new ScreenRoomSpec();
   private final InkRoomSpec inkRoom = new InkRoomSpec();
   private List<Shift> shifts = List.of(daily("06:00-22:00"));
+  private ZoneId zone = ZONE;
   private ClothRules cloth;
   private PlanSettings settings;
 
@@ -152,6 +153,12 @@ public final class SmallShop {
     return this;
   }
 
+  /** Where the shop's clocks are, if not in {@link #ZONE}. */
+  public SmallShop zone(String id) {
+    zone = ZoneId.of(id);
+    return this;
+  }
+
   public SmallShop cloth(ClothRules rules) {
     cloth = rules;
     return this;
@@ -166,7 +173,7 @@ public final class SmallShop {
   public Shop build() {
     return new Shop(
         "Small shop",
-        ZONE,
+        zone,
         null,
         presses.values().stream().map(p -> p.build(shifts)).toList(),
         dryers.values().stream().map(DryerSpec::build).toList(),
