@@ -18,13 +18,11 @@ import org.potlife.sheet.PlanSheet.LateLine;
 import org.potlife.sheet.PlanSheet.PlanScore;
 import org.potlife.sheet.PlanSheet.RateLine;
 import org.potlife.sheet.PlanSheet.RunLine;
-import org.potlife.sheet.PlanSheet.ScreenLine;
-import org.potlife.sheet.PlanSheet.StepLine;
 import org.potlife.sheet.PlanSheet.UnplacedLine;
 import org.potlife.sheet.PlanSheet.UseLine;
 import org.potlife.sheet.PlanSheet.WaitLine;
 
-/** The plan of {@link PlanFixture}, written by hand: five runs, eleven batches, fifteen screens. */
+/** The plan of {@link PlanFixture}, written by hand: five runs, twelve batches, 13 screens. */
 public final class SheetFixture {
 
   static final String CREST = "HC-2041-crest-front-1";
@@ -32,8 +30,8 @@ public final class SheetFixture {
   static final String LAMP = "LR-77-lamp-front-1";
   static final String LOAF1 = "MB-118-loaf-front-1";
   static final String LOAF2 = "MB-118-loaf-front-2";
-  private static final LocalDate EVE = DAY.minusDays(1);
-  private static final LocalDate NEXT = DAY.plusDays(1);
+  static final LocalDate EVE = DAY.minusDays(1);
+  static final LocalDate NEXT = DAY.plusDays(1);
 
   private SheetFixture() {}
 
@@ -47,7 +45,7 @@ public final class SheetFixture {
         new PlanScore(1, 400, 40, 211.5, Map.of("setUp", 168.0, "inkLost", 43.5)),
         runs(),
         batches(),
-        screens(),
+        ScreenFixture.screens(),
         belts(),
         List.of(
             new LateLine(
@@ -330,69 +328,6 @@ public final class SheetFixture {
         List.of(
             new UseLine(LOAF1, at("07:10"), at("08:40"), 1900, 80),
             new UseLine(LOAF2, at(NEXT, "06:00"), at(NEXT, "06:36"), 1970, 0)));
-  }
-
-  private static List<ScreenLine> screens() {
-    List<ScreenLine> screens = new ArrayList<>();
-    for (int i = 0; i < EIGHT.size(); i++) {
-      screens.add(
-          made(
-              "crest/" + EIGHT.get(i), CREST, EIGHT.get(i), "crest", i + 1, EVE, "17:00", "06:00"));
-    }
-    screens.add(made("roster/brick", ROSTER, "brick", "roster", 1, DAY, "06:00", "08:30"));
-    screens.add(made("lamp/bone", LAMP, "bone", "lamp", 1, DAY, "06:10", "10:40"));
-    screens.add(made("lamp/brick", LAMP, "brick", "lamp", 2, DAY, "06:10", "10:40"));
-    for (String ink : List.of("chalk", "soot")) {
-      screens.add(
-          new ScreenLine(
-              "K-loaf-" + ink,
-              LOAF1,
-              List.of(LOAF1, LOAF2),
-              ink,
-              "loaf",
-              ink.equals("chalk") ? 1 : 2,
-              43,
-              80,
-              true,
-              at(EVE, "16:30"),
-              at(NEXT, "06:40"),
-              List.of()));
-    }
-    return screens;
-  }
-
-  /** A screen through all stages; the latest start of each is an hour after the planned one. */
-  private static ScreenLine made(
-      String id,
-      String run,
-      String ink,
-      String design,
-      int station,
-      LocalDate day,
-      String start,
-      String ready) {
-    OffsetDateTime t = at(day, start);
-    List<StepLine> steps = new ArrayList<>();
-    boolean overnight = day.equals(EVE);
-    OffsetDateTime morning = overnight ? at("04:30") : null;
-    t = step(steps, "degrease", t, 5, "sink-" + (1 + station % 2));
-    t = step(steps, "dry-degreased", t, 25, "C1");
-    t = step(steps, "coat", t, 3, "bench-1");
-    t = step(steps, "dry-coated", t, 60, station > 6 ? "C1" : "C2");
-    t = step(steps, "expose", overnight ? morning : t, 3, "exposure-1");
-    t = step(steps, "wash-out", t, 4, "booth-1");
-    t = step(steps, "dry-washed", t, 30, "C1");
-    t = step(steps, "post-expose", t, 2, "exposure-1");
-    step(steps, "tape", t, 4, "table-1");
-    return new ScreenLine(
-        id, run, List.of(run), ink, design, station, 43, 80, false, at(ready), at("13:00"), steps);
-  }
-
-  private static OffsetDateTime step(
-      List<StepLine> steps, String name, OffsetDateTime from, int minutes, String where) {
-    OffsetDateTime to = from.plusMinutes(minutes);
-    steps.add(new StepLine(name, from, to, from.plusHours(1), where));
-    return to;
   }
 
   private static List<BeltLine> belts() {

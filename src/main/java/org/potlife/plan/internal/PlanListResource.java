@@ -22,7 +22,13 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.potlife.audit.AuditReport;
 import org.potlife.plan.Plans;
 import org.potlife.plan.StoredPlan;
-import org.potlife.plan.export.PlanCsv;
+import org.potlife.plan.export.ActivationCsv;
+import org.potlife.plan.export.AuditCsv;
+import org.potlife.plan.export.BeltCsv;
+import org.potlife.plan.export.LateCsv;
+import org.potlife.plan.export.PressCsv;
+import org.potlife.plan.export.PromiseCsv;
+import org.potlife.plan.export.ScreenCsv;
 import org.potlife.plan.list.ActivationList;
 import org.potlife.plan.list.BeltList;
 import org.potlife.plan.list.LateList;
@@ -66,7 +72,7 @@ public class PlanListResource {
       @QueryParam("format") String format,
       @Context HttpHeaders headers) {
     return ofDay(plant, id, day, format, headers)
-        .answer("activations", ActivationList::of, PlanCsv::activations);
+        .answer("activations", ActivationList::of, ActivationCsv::of);
   }
 
   @GET
@@ -81,8 +87,7 @@ public class PlanListResource {
       @QueryParam("day") String day,
       @QueryParam("format") String format,
       @Context HttpHeaders headers) {
-    return ofDay(plant, id, day, format, headers)
-        .answer("screens", ScreenList::of, PlanCsv::screens);
+    return ofDay(plant, id, day, format, headers).answer("screens", ScreenList::of, ScreenCsv::of);
   }
 
   @GET
@@ -97,8 +102,7 @@ public class PlanListResource {
       @QueryParam("day") String day,
       @QueryParam("format") String format,
       @Context HttpHeaders headers) {
-    return ofDay(plant, id, day, format, headers)
-        .answer("presses", PressList::of, PlanCsv::presses);
+    return ofDay(plant, id, day, format, headers).answer("presses", PressList::of, PressCsv::of);
   }
 
   @GET
@@ -113,7 +117,7 @@ public class PlanListResource {
       @QueryParam("day") String day,
       @QueryParam("format") String format,
       @Context HttpHeaders headers) {
-    return ofDay(plant, id, day, format, headers).answer("belts", BeltList::of, PlanCsv::belts);
+    return ofDay(plant, id, day, format, headers).answer("belts", BeltList::of, BeltCsv::of);
   }
 
   @GET
@@ -128,7 +132,7 @@ public class PlanListResource {
       @QueryParam("format") String format,
       @Context HttpHeaders headers) {
     return ofDay(plant, id, null, format, headers)
-        .answer("late", (plan, day) -> LateList.of(plan), PlanCsv::late);
+        .answer("late", (plan, day) -> LateList.of(plan), LateCsv::of);
   }
 
   @GET
@@ -143,7 +147,7 @@ public class PlanListResource {
       @QueryParam("format") String format,
       @Context HttpHeaders headers) {
     return ofDay(plant, id, null, format, headers)
-        .answer("promises", (plan, day) -> PlanOverview.of(plan), PlanCsv::promises);
+        .answer("promises", (plan, day) -> PlanOverview.of(plan), PromiseCsv::of);
   }
 
   @GET
@@ -160,7 +164,7 @@ public class PlanListResource {
     StoredPlan plan = plans.getPlan(plant, id);
     AuditReport audit = plan.audit().orElseThrow(() -> notStanding(plan));
     return wantsCsv(format, headers)
-        ? file("audit-" + plan.summary().id(), PlanCsv.audit(audit))
+        ? file("audit-" + plan.summary().id(), AuditCsv.of(audit))
         : Response.ok(AuditAnswer.of(plan.summary(), audit), MediaType.APPLICATION_JSON_TYPE)
             .build();
   }

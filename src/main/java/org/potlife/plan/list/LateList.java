@@ -15,11 +15,19 @@ import org.potlife.sheet.PlanSheet.UnplacedLine;
  */
 public record LateList(List<Late> late, List<Unplaced> unplaced) {
 
-  /** An order that ends late. */
-  public record Late(LateLine line, String garments, int priority) {}
+  /**
+   * An order that ends late.
+   *
+   * @param cause the cause, runs by the names that people use
+   */
+  public record Late(LateLine line, String garments, int priority, String cause) {}
 
-  /** A print without a place. */
-  public record Unplaced(UnplacedLine line, String customer, String garments) {}
+  /**
+   * A print without a place.
+   *
+   * @param cause the cause, runs by the names that people use
+   */
+  public record Unplaced(UnplacedLine line, String customer, String garments, String cause) {}
 
   /** The list of a plan. */
   public static LateList of(PlanIndex plan) {
@@ -30,7 +38,13 @@ public record LateList(List<Late> late, List<Unplaced> unplaced) {
                     .thenComparingLong(LateLine::minutes)
                     .reversed()
                     .thenComparing(LateLine::order))
-            .map(line -> new Late(line, plan.garments(line.order()), priority(plan, line)))
+            .map(
+                line ->
+                    new Late(
+                        line,
+                        plan.garments(line.order()),
+                        priority(plan, line),
+                        plan.inWords(line.cause())))
             .toList(),
         plan.sheet().unplaced().stream()
             .map(
@@ -38,7 +52,8 @@ public record LateList(List<Late> late, List<Unplaced> unplaced) {
                     new Unplaced(
                         line,
                         plan.findOrder(line.order()).map(Order::customer).orElse(""),
-                        plan.garments(line.order())))
+                        plan.garments(line.order()),
+                        plan.inWords(line.cause())))
             .toList());
   }
 

@@ -3,6 +3,7 @@ package org.potlife.plan.list;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,7 @@ public final class PlanIndex {
   private final PlanSheet sheet;
   private final Map<String, Order> orders;
   private final Map<String, RunLine> runs;
+  private final List<String> longestFirst;
   private final Map<String, BatchLine> batches;
   private final Map<String, ScreenLine> screens;
   private final Map<String, LateLine> late;
@@ -36,6 +38,8 @@ public final class PlanIndex {
     this.sheet = sheet;
     this.orders = byName(orders, Order::reference);
     this.runs = byName(sheet.runs(), RunLine::id);
+    this.longestFirst =
+        runs.keySet().stream().sorted(Comparator.comparingInt(String::length).reversed()).toList();
     this.batches = byName(sheet.batches(), BatchLine::id);
     this.screens = byName(sheet.screens(), ScreenLine::id);
     this.late = byName(sheet.late(), LateLine::order);
@@ -92,6 +96,18 @@ public final class PlanIndex {
                     + run.position()
                     + (run.lots() > 1 ? ", lot " + run.lot() : ""))
         .orElse(id);
+  }
+
+  /** A text with the ids of runs replaced by the names that people use. */
+  String inWords(String text) {
+    String words = text;
+    // long ids first: one may begin another
+    for (String id : longestFirst) {
+      if (words.contains(id)) {
+        words = words.replace(id, runName(id));
+      }
+    }
+    return words;
   }
 
   Optional<BatchLine> findBatch(String id) {

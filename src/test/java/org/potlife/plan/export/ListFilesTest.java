@@ -19,13 +19,13 @@ import org.potlife.plan.list.PlanOverview;
 import org.potlife.plan.list.PressList;
 import org.potlife.plan.list.ScreenList;
 
-class PlanCsvTest {
+class ListFilesTest {
 
   private final PlanIndex plan = PlanFixture.index();
 
   @Test
   void theMassesOfABatchAddUpToWhatIsInTheBucket() {
-    List<CSVRecord> rows = read(PlanCsv.activations(ActivationList.of(plan, DAY)));
+    List<CSVRecord> rows = read(ActivationCsv.of(ActivationList.of(plan, DAY)));
     List<CSVRecord> brick = rows.stream().filter(r -> r.get("batch").equals("brick-1")).toList();
 
     assertThat(brick).extracting(r -> r.get("role")).endsWith("retarder", "agent");
@@ -38,7 +38,7 @@ class PlanCsvTest {
   @Test
   void inkWithoutAgentHasNoAgentRowAndNoClock() {
     List<CSVRecord> chalk =
-        read(PlanCsv.activations(ActivationList.of(plan, DAY))).stream()
+        read(ActivationCsv.of(ActivationList.of(plan, DAY))).stream()
             .filter(r -> r.get("batch").equals("chalk-1"))
             .toList();
 
@@ -48,7 +48,7 @@ class PlanCsvTest {
 
   @Test
   void textThatWouldBeAFormulaIsNeutralised() {
-    List<CSVRecord> rows = read(PlanCsv.presses(PressList.of(plan, DAY)));
+    List<CSVRecord> rows = read(PressCsv.of(PressList.of(plan, DAY)));
 
     assertThat(rows)
         .extracting(r -> r.get("customer"))
@@ -82,7 +82,7 @@ class PlanCsvTest {
 
   @Test
   void screensHaveOneRowPerStageAndKeptStencilsAreFetched() {
-    List<CSVRecord> rows = read(PlanCsv.screens(ScreenList.of(plan, DAY)));
+    List<CSVRecord> rows = read(ScreenCsv.of(ScreenList.of(plan, DAY)));
 
     assertThat(rows.stream().filter(r -> r.get("step").equals("fetch"))).hasSize(2);
     assertThat(rows.stream().filter(r -> r.get("screen").equals("roster/brick"))).hasSize(9);
@@ -90,7 +90,7 @@ class PlanCsvTest {
 
   @Test
   void lateAndUnplacedStandInOneFile() {
-    List<CSVRecord> rows = read(PlanCsv.late(LateList.of(plan)));
+    List<CSVRecord> rows = read(LateCsv.of(LateList.of(plan)));
 
     assertThat(rows).extracting(r -> r.get("state")).containsExactly("late", "unplaced");
     assertThat(rows.get(1).get("rule")).isEqualTo("R19");
@@ -98,8 +98,8 @@ class PlanCsvTest {
 
   @Test
   void beltsAndPromisesHaveTheirRows() {
-    assertThat(read(PlanCsv.belts(BeltList.of(plan, DAY)))).hasSize(5);
-    assertThat(read(PlanCsv.promises(PlanOverview.of(plan)))).hasSize(3);
+    assertThat(read(BeltCsv.of(BeltList.of(plan, DAY)))).hasSize(5);
+    assertThat(read(PromiseCsv.of(PlanOverview.of(plan)))).hasSize(3);
   }
 
   private static List<CSVRecord> read(String csv) {
