@@ -30,6 +30,8 @@ final class FramesUnderWay {
    */
   record Held(int mesh, int from, int set, int back, boolean more) {}
 
+  private static final int LONG_AGO = Integer.MIN_VALUE / 2;
+
   private final Shop shop;
   private final ScreenSets sets;
   private final Set<Integer> closed = new HashSet<>();
@@ -50,7 +52,7 @@ final class FramesUnderWay {
   private Held handOut(List<Held> held) {
     freeAt.clear();
     for (FrameStock stock : shop.screenRoom().frames()) {
-      freeAt.add(new ArrayList<>(Collections.nCopies(stock.count(), 0)));
+      freeAt.add(new ArrayList<>(Collections.nCopies(stock.count(), LONG_AGO)));
     }
     for (KeptStencil stencil : shop.screenRoom().kept()) {
       int mesh = sets.mesh(stencil.meshPerCm(), stencil.threadUm());
@@ -63,7 +65,7 @@ final class FramesUnderWay {
       List<Integer> frames = freeAt.get(one.mesh());
       Integer best = null;
       for (Integer free : frames) {
-        if (free <= Math.max(0, one.from()) && (best == null || free > best)) {
+        if (free <= one.from() && (best == null || free > best)) {
           best = free;
         }
       }
@@ -99,7 +101,7 @@ final class FramesUnderWay {
   /** By mesh, when each frame that is not for good with a set is free, s, ascending. */
   int[][] freeAt() {
     return freeAt.stream()
-        .map(frames -> frames.stream().mapToInt(Integer::intValue).sorted().toArray())
+        .map(frames -> frames.stream().mapToInt(free -> Math.max(0, free)).sorted().toArray())
         .toArray(int[][]::new);
   }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -69,17 +70,22 @@ final class ProblemMapper {
     }
     List<PlannedRun> runs = new ArrayList<>(movable);
     runs.addAll(taken);
-    ScreenSets sets = new ScreenSets(shop, frozen, runs, movable.size());
     Map<String, Integer> orderIndex = new HashMap<>();
     orders.forEach(order -> orderIndex.put(order.reference(), orderIndex.size()));
-    RunSpec[] specs = new RunSpec[runs.size()];
-    for (int i = 0; i < specs.length; i++) {
-      specs[i] = spec(runs.get(i), orderIndex, sets);
-    }
+    Set<List<String>> closed = new HashSet<>();
+    ScreenSets sets;
+    RunSpec[] specs;
+    TakeOver takeOver;
+    TakenOver takenOver;
+    do {
+      ScreenSets tried = new ScreenSets(shop, frozen, runs, movable.size(), closed);
+      sets = tried;
+      specs = runs.stream().map(run -> spec(run, orderIndex, tried)).toArray(RunSpec[]::new);
+      takeOver =
+          new TakeOver(shop, horizon, frozen, runs, movable.size(), sets, lotIndex, orderIndex);
+      takenOver = takeOver.bookings(specs);
+    } while (closed.addAll(takeOver.closed()));
     ShopMapper shopMapper = new ShopMapper(shop, horizon, staffed, request.day());
-    TakeOver takeOver =
-        new TakeOver(shop, horizon, frozen, runs, movable.size(), sets, lotIndex, orderIndex);
-    TakenOver takenOver = takeOver.bookings(specs);
     Problem problem =
         new Problem(
             movable.size(),
@@ -226,7 +232,7 @@ final class ProblemMapper {
         orderIndex.get(order.reference()),
         lotIndex.get(lotKey(order.reference(), run.lot())),
         order.printsInListedOrder() ? run.number() : -1,
-        sets.indexOf(print),
+        sets.indexOf(run),
         run.pieces(),
         horizon.secondsUp(order.garments().availableFrom()),
         order.garments().lightness(),

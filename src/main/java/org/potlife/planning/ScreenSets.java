@@ -1,11 +1,12 @@
 package org.potlife.planning;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.potlife.order.Print;
 import org.potlife.screen.FrameStock;
@@ -13,35 +14,55 @@ import org.potlife.screen.KeptStencil;
 import org.potlife.sheet.PlanSheet.ScreenLine;
 import org.potlife.shop.Shop;
 import org.potlife.simulation.ScreenSetSpec;
-import org.potlife.simulation.StaffedTime;
 
 /**
- * Groups screens into sets, uses kept stencils in the set that comes first (R8), and keeps the
- * screens that the published plan has begun.
+ * Groups screens into sets, uses kept stencils in the set that comes first (R8), and keeps the sets
+ * that the published plan has begun: for the frozen runs on them, and for others as long as their
+ * frames are not promised away.
  */
 final class ScreenSets {
 
   private final Shop shop;
-  private final Frozen frozen;
-  private final Map<List<ScreenKey>, ScreenSet> sets = new LinkedHashMap<>();
-  private final Map<List<ScreenKey>, List<String>> runIds = new HashMap<>();
-  private final Map<List<ScreenKey>, Integer> movableRuns = new HashMap<>();
-  private final Map<List<ScreenKey>, List<ScreenLine>> begun = new HashMap<>();
+  private final List<ScreenSet> list = new ArrayList<>();
+  private final Map<List<String>, ScreenSet> begun = new HashMap<>();
+  private final Map<Integer, List<ScreenLine>> lines = new HashMap<>();
+  private final Map<String, ScreenSet> ofTaken = new HashMap<>();
+  private final Map<List<ScreenKey>, ScreenSet> ofMovable = new HashMap<>();
+  private final Map<Integer, Integer> movableRuns = new HashMap<>();
   private final Map<ScreenKey, Integer> numbers = new HashMap<>();
   private final Set<String> usedIds = new HashSet<>();
-  private final Set<Integer> closed = new HashSet<>();
+  private final Set<String> takenKept = new HashSet<>();
 
-  ScreenSets(Shop shop, Frozen frozen, List<PlannedRun> runs, int movable) {
+  /**
+   * @param runs movable runs first, then those taken over
+   * @param closed screen ids of begun sets that no further run may use
+   */
+  ScreenSets(
+      Shop shop, Frozen frozen, List<PlannedRun> runs, int movable, Set<List<String>> closed) {
     this.shop = shop;
-    this.frozen = frozen;
-    for (int i = 0; i < runs.size(); i++) {
-      List<ScreenKey> keys = ScreenKey.of(runs.get(i).print());
-      keys.forEach(key -> numbers.putIfAbsent(key, numbers.size()));
-      runIds.computeIfAbsent(keys, key -> new ArrayList<>()).add(runs.get(i).id());
-      movableRuns.merge(keys, i < movable ? 1 : 0, Integer::sum);
+    for (PlannedRun run : runs) {
+      ScreenKey.of(run.print()).forEach(key -> numbers.putIfAbsent(key, numbers.size()));
     }
-    runIds.keySet().forEach(this::adopt);
-    Set<String> takenKept = new HashSet<>();
+    List<List<ScreenLine>> published = frozen.screenSets();
+    for (PlannedRun run : runs.subList(movable, runs.size())) {
+      List<ScreenKey> keys = ScreenKey.of(run.print());
+      published.stream()
+          .filter(set -> matches(set, keys) && set.get(0).runs().contains(run.id()))
+          .findFirst()
+          .ifPresent(set -> ofTaken.put(run.id(), goOn(keys, set)));
+    }
+    List<PlannedRun> toMove = runs.subList(0, movable);
+    for (PlannedRun run : toMove) {
+      List<ScreenKey> keys = ScreenKey.of(run.print());
+      if (!ofMovable.containsKey(keys)) {
+        published.stream()
+            .filter(set -> matches(set, keys) && !closed.contains(ids(set)))
+            .max(
+                Comparator.comparing((List<ScreenLine> set) -> isFor(set, toMove))
+                    .thenComparing(set -> set.get(0).readyAt().toInstant()))
+            .ifPresent(set -> ofMovable.put(keys, goOn(keys, set)));
+      }
+    }
     for (ScreenLine line : frozen.screens()) {
       // a stencil kept for a set that nobody needs any more is free again
       if (!line.kept()) {
@@ -50,27 +71,48 @@ final class ScreenSets {
         takenKept.add(line.id());
       }
     }
-    for (PlannedRun run : runs) {
-      List<ScreenKey> keys = ScreenKey.of(run.print());
-      if (!sets.containsKey(keys)) {
-        sets.put(keys, makeSet(keys, takenKept));
+    for (int i = 0; i < runs.size(); i++) {
+      List<ScreenKey> keys = ScreenKey.of(runs.get(i).print());
+      if (i < movable) {
+        ScreenSet set = ofMovable.computeIfAbsent(keys, this::makeSet);
+        movableRuns.merge(set.index(), 1, Integer::sum);
+      } else {
+        ofTaken.computeIfAbsent(runs.get(i).id(), id -> makeSet(keys));
       }
     }
   }
 
-  /** Goes on with screens in process: those of these runs, else others that are the same. */
-  private void adopt(List<ScreenKey> keys) {
-    List<String> ids = runIds.get(keys);
-    List<ScreenLine> best = List.of();
-    for (List<ScreenLine> set : frozen.screenSets()) {
-      boolean own = set.get(0).runs().stream().anyMatch(ids::contains);
-      if (matches(set, keys) && (best.isEmpty() || own)) {
-        best = set;
-      }
+  private static List<String> ids(List<ScreenLine> set) {
+    return set.stream().map(ScreenLine::id).toList();
+  }
+
+  private static boolean isFor(List<ScreenLine> set, List<PlannedRun> runs) {
+    return runs.stream().anyMatch(run -> set.get(0).runs().contains(run.id()));
+  }
+
+  private ScreenSet goOn(List<ScreenKey> keys, List<ScreenLine> set) {
+    return begun.computeIfAbsent(
+        ids(set),
+        ids -> {
+          lines.put(list.size(), set);
+          return add(keys, ids, set.stream().map(ScreenLine::kept).toList());
+        });
+  }
+
+  private ScreenSet add(List<ScreenKey> keys, List<String> ids, List<Boolean> kept) {
+    list.add(new ScreenSet(list.size(), keys, ids, kept));
+    return list.get(list.size() - 1);
+  }
+
+  private ScreenSet makeSet(List<ScreenKey> keys) {
+    List<String> ids = new ArrayList<>();
+    List<Boolean> kept = new ArrayList<>();
+    for (int station = 0; station < keys.size(); station++) {
+      String stencil = keptStencil(keys.get(station));
+      kept.add(stencil != null);
+      ids.add(stencil != null ? stencil : newId(keys.get(station), station));
     }
-    if (!best.isEmpty()) {
-      begun.put(keys, best);
-    }
+    return add(keys, ids, kept);
   }
 
   private static boolean matches(List<ScreenLine> set, List<ScreenKey> keys) {
@@ -83,26 +125,7 @@ final class ScreenSets {
 
   /** Whether a screen in process is used by this plan. */
   boolean isAdopted(ScreenLine line) {
-    return begun.values().stream().anyMatch(set -> set.contains(line));
-  }
-
-  private ScreenSet makeSet(List<ScreenKey> keys, Set<String> takenKept) {
-    List<ScreenLine> lines = begun.get(keys);
-    if (lines != null) {
-      return new ScreenSet(
-          sets.size(),
-          keys,
-          lines.stream().map(ScreenLine::id).toList(),
-          lines.stream().map(ScreenLine::kept).toList());
-    }
-    List<String> ids = new ArrayList<>();
-    List<Boolean> kept = new ArrayList<>();
-    for (int station = 0; station < keys.size(); station++) {
-      String stencil = keptStencil(keys.get(station), takenKept);
-      kept.add(stencil != null);
-      ids.add(stencil != null ? stencil : newId(keys.get(station), station));
-    }
-    return new ScreenSet(sets.size(), keys, ids, kept);
+    return lines.values().stream().anyMatch(set -> set.contains(line));
   }
 
   private static boolean matches(ScreenLine line, ScreenKey key) {
@@ -112,11 +135,11 @@ final class ScreenSets {
         && line.threadUm() == key.threadUm();
   }
 
-  private String keptStencil(ScreenKey key, Set<String> taken) {
+  private String keptStencil(ScreenKey key) {
     for (KeptStencil stencil : shop.screenRoom().kept()) {
       ScreenKey kept =
           new ScreenKey(stencil.design(), stencil.ink(), stencil.meshPerCm(), stencil.threadUm());
-      if (kept.equals(key) && taken.add(stencil.screen())) {
+      if (kept.equals(key) && takenKept.add(stencil.screen())) {
         usedIds.add(stencil.screen());
         return stencil.screen();
       }
@@ -133,8 +156,15 @@ final class ScreenSets {
     return id;
   }
 
-  int indexOf(Print print) {
-    return sets.get(ScreenKey.of(print)).index();
+  /** The set of a run; a frozen run keeps the one that it was published with. */
+  int indexOf(PlannedRun run) {
+    ScreenSet taken = ofTaken.get(run.id());
+    return (taken != null ? taken : ofMovable.get(ScreenKey.of(run.print()))).index();
+  }
+
+  /** The set that further runs with these screens use, if there are such runs. */
+  Optional<ScreenSet> findMovable(List<ScreenKey> keys) {
+    return Optional.ofNullable(ofMovable.get(keys));
   }
 
   int[] screenNumbers(Print print) {
@@ -142,33 +172,23 @@ final class ScreenSets {
   }
 
   List<ScreenSet> list() {
-    return List.copyOf(sets.values());
+    return List.copyOf(list);
   }
 
   /** Lines of the published plan for a set that is begun; empty if it is made anew. */
   List<ScreenLine> begunLines(ScreenSet set) {
-    return begun.getOrDefault(set.keys(), List.of());
+    return lines.getOrDefault(set.index(), List.of());
   }
 
   int movableRuns(ScreenSet set) {
-    return movableRuns.get(set.keys());
+    return movableRuns.getOrDefault(set.index(), 0);
   }
 
   ScreenSetSpec[] specs(Horizon horizon) {
-    return sets.values().stream().map(set -> spec(set, horizon)).toArray(ScreenSetSpec[]::new);
-  }
-
-  /** No further run may use these sets: their frames are promised to others. */
-  void close(Set<Integer> indices) {
-    closed.addAll(indices);
+    return list.stream().map(set -> spec(set, horizon)).toArray(ScreenSetSpec[]::new);
   }
 
   private ScreenSetSpec spec(ScreenSet set, Horizon horizon) {
-    if (closed.contains(set.index())) {
-      int[] nothing = {};
-      int screens = set.keys().size();
-      return new ScreenSetSpec(screens, 0, nothing, StaffedTime.NEVER, movableRuns(set));
-    }
     List<Integer> meshes = new ArrayList<>();
     for (int station = 0; station < set.keys().size(); station++) {
       if (!set.kept().get(station)) {

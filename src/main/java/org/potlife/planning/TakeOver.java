@@ -33,6 +33,8 @@ final class TakeOver {
   private final Map<String, Integer> lots;
   private final Map<String, Integer> orders;
   private final Map<String, Integer> runIndex = new HashMap<>();
+  private final Map<Integer, Integer> released = new HashMap<>();
+  private final List<List<String>> closed = new ArrayList<>();
 
   TakeOver(
       Shop shop,
@@ -69,7 +71,6 @@ final class TakeOver {
     return last;
   }
 
-  /** The bookings; closes the sets of screens that no further run may use. */
   TakenOver bookings(RunSpec[] specs) {
     TakenOver empty =
         TakenOver.nothing(shop.presses().size(), lots.size(), orders.size(), sets.list().size());
@@ -91,16 +92,19 @@ final class TakeOver {
       empty.orderEnd()[spec.order()] = Math.max(empty.orderEnd()[spec.order()], off);
       int set = spec.screenSet();
       int screens = sets.list().get(set).keys().size();
-      int released =
+      int offPress =
           horizon.seconds(line.printEnd())
               + shop.presses().get(press).tearDownMinutesPerScreen() * 60 * screens;
-      empty.setFree()[set] = Math.max(empty.setFree()[set], released);
+      empty.setFree()[set] = Math.max(empty.setFree()[set], offPress);
+      released.merge(set, offPress, Math::max);
       empty.setPress()[set] = press;
+      sets.findMovable(sets.list().get(set).keys())
+          .ifPresent(again -> empty.setPress()[again.index()] = press);
       belts.addAll(beltLoads(line, spec));
       tails.add(tail(line));
     }
-    FramesUnderWay frames = frames(empty.setFree());
-    sets.close(frames.closed());
+    FramesUnderWay frames = frames();
+    frames.closed().forEach(set -> closed.add(sets.list().get(set).ids()));
     return new TakenOver(
         empty.pressFree(),
         empty.lotFree(),
@@ -125,6 +129,11 @@ final class TakeOver {
     double least = dryer.beltLengthMm() * 1000.0 * 60 / Math.max(1, off - end);
     return new BeltTail(
         shop.dryers().indexOf(dryer), end, off, (int) Math.min(1e9, Math.floor(least)));
+  }
+
+  /** Screen ids of the sets that no further run may use, since their frames are promised. */
+  List<List<String>> closed() {
+    return closed;
   }
 
   private List<BeltLoad> beltLoads(RunLine line, RunSpec spec) {
@@ -265,7 +274,7 @@ final class TakeOver {
     return List.copyOf(loads.values());
   }
 
-  private FramesUnderWay frames(int[] setFree) {
+  private FramesUnderWay frames() {
     List<FramesUnderWay.Held> held = new ArrayList<>();
     int reclaimS = ShopMapper.seconds(shop.screenRoom().stages().reclaim());
     Map<String, ScreenSet> setOf = new HashMap<>();
@@ -282,7 +291,8 @@ final class TakeOver {
         int back =
             set == null
                 ? Math.max(0, done) + reclaimS
-                : Math.max(done, setFree[set.index()]) + reclaimS * set.keys().size();
+                : Math.max(done, released.getOrDefault(set.index(), done))
+                    + reclaimS * set.keys().size();
         held.add(
             new FramesUnderWay.Held(
                 mesh,

@@ -17,14 +17,16 @@ import org.potlife.sheet.PlanSheet.RunLine;
 final class RandomChanges {
 
   private final Dice dice;
+  private final int turn;
 
-  private RandomChanges(Dice dice) {
+  private RandomChanges(Dice dice, int turn) {
     this.dice = dice;
+    this.turn = turn;
   }
 
   /** The same plant later, with this plan as the published one. */
   static RandomCase later(RandomCase before, PlanSheet published, int turn) {
-    return new RandomChanges(new Dice(before.seed() * 31 + turn)).change(before, published);
+    return new RandomChanges(new Dice(before.seed() * 31 + turn), turn).change(before, published);
   }
 
   private RandomCase change(RandomCase before, PlanSheet published) {
@@ -59,7 +61,7 @@ final class RandomChanges {
       orders.add(order);
     }
     if (dice.percent(60) || orders.isEmpty()) {
-      orders.add(more.order("R-" + minutes + "-" + before.orders().size()));
+      orders.add(more.order("R-" + turn + "-" + minutes));
     }
     return new RandomCase(
         before.seed(), before.shop(), orders, day, now, Optional.of(published), 0);

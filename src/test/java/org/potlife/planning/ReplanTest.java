@@ -134,7 +134,9 @@ class ReplanTest {
     Planned before = plan(shop, logo("A-1").due("08:00"), crest("A-2"));
     Planned after = before.again(at("05:30"), logo("A-3"));
     assertThat(after.run("A-2")).isEqualTo(before.run("A-2"));
-    assertThat(after.unplaced().order()).isEqualTo("A-3");
+    assertThat(after.run("A-3").screens()).isNotEqualTo(before.run("A-1").screens());
+    assertThat(after.screen(after.run("A-3").screens().get(0)).steps().get(0).from())
+        .isAfterOrEqualTo(after.run("A-2").printEnd());
   }
 
   private static PlanSettings freezing(int minutes) {
