@@ -31,7 +31,12 @@ import org.potlife.sheet.PlanSheet.UseLine;
 import org.potlife.sheet.PlanSheet.WaitLine;
 import org.potlife.shop.Closure;
 
-/** The good plan, broken in one way each: the audit names the rule that is broken, and no other. */
+/**
+ * The good plan, broken in one way each: the audit names the rule that is broken, and no other.
+ *
+ * <p>Long, because the list of breaks is one table: whoever adds a rule sees beside it how the
+ * others are broken.
+ */
 class BrokenRulesTest {
 
   @ParameterizedTest(name = "{0}: {1}")

@@ -45,7 +45,10 @@ final class JsonText {
   }
 
   private static String firstSentence(String message) {
-    return message == null ? "It cannot be read" : message.lines().findFirst().orElse("");
+    String first = message == null ? "" : message.lines().findFirst().orElse("");
+    // the parser names its source object here, which tells a sender nothing
+    String plain = first.replaceAll("\\s*\\(?(start marker at )?\\[Source:.*", "");
+    return plain.isBlank() ? "It cannot be read" : plain;
   }
 
   /** Why this text cannot be stored, or null when it can. */
