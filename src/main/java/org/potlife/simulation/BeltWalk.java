@@ -74,6 +74,9 @@ final class BeltWalk {
       return TOO_LONG;
     }
     int step = belt.stepAt(print);
+    if (belt.least(step) > feed.speedLimit()) {
+      return blocked(belt.stepEnd(step), false);
+    }
     // a set-up may end where a break begins
     int t = Math.max(print, staffed.start(stretch));
     int left = work;

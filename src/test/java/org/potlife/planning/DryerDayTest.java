@@ -10,6 +10,7 @@ import static org.potlife.testing.SmallShop.shop;
 
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.potlife.ink.Process;
 import org.potlife.sheet.PlanSheet.BeltLine;
 import org.potlife.sheet.PlanSheet.RunLine;
 import org.potlife.testing.SmallShop;
@@ -71,5 +72,31 @@ class DryerDayTest {
     Planned plan = plan(shop, order("A-1").print("logo", "front").colour("white"));
     assertThat(plan.run("A-1").limitedBy()).isEqualTo("dryer");
     assertThat(plan.sheet().belts()).extracting(BeltLine::bound).contains("heat");
+  }
+
+  @Test
+  void aSlowProductDoesNotSlowTheBeltFromItsBreakOn() {
+    // its set-up without first piece ends at 06:15, where the break begins; P1 prints until 06:20
+    SmallShop shop =
+        shop()
+            .press(
+                "P1", p -> p.processes(Process.DISCHARGE).changeoverMinutes(0).firstPieceMinutes(0))
+            .press(
+                "P2",
+                p ->
+                    p.processes(Process.WATER_BASED)
+                        .minRatePerHour(1)
+                        .firstPieceMinutes(0)
+                        .shifts(daily("06:00-14:00", "06:15-06:45")))
+            .system("water-based", s -> s.dwellS(400))
+            .kept("crest", "brick")
+            .kept("logo", "white")
+            .inkRoom(i -> i.shifts(daily("00:00-00:00")));
+    Planned plan =
+        plan(
+            shop,
+            order("A-1").quantity(90).print("crest", "front").discharge().colour("brick"),
+            order("A-2").quantity(20).print("logo", "front").colour("white"));
+    assertThat(plan.run("A-2").firstPieceAt()).isAfterOrEqualTo(plan.run("A-1").printEnd());
   }
 }

@@ -38,7 +38,7 @@ final class RandomOrders {
   private Design design(String name) {
     boolean discharge = dice.percent(60);
     List<Colour> colours = new ArrayList<>();
-    for (int i = dice.mostly(dice.in(1, 3), 5, 8); i > 0; i--) {
+    for (int i = dice.mostly(dice.in(1, 3), 1, 5, 8); i > 0; i--) {
       boolean plain = !discharge || dice.percent(20);
       String ink =
           plain ? dice.of("white", "black", "red") : dice.of("brick", "sand", "sky", "flame");
@@ -104,16 +104,16 @@ final class RandomOrders {
             : dice.percent(15) ? dice.in(1, 8) : dice.in(10, 600);
     return new Garments(
         "tee",
-        dice.percent(95) ? null : "hood",
+        dice.percent(97) ? null : "hood",
         "navy",
         dice.real(0, 100),
-        dice.percent(95) ? 100.0 : 40.0,
-        dice.percent(97) ? "reactive" : "pigment",
+        dice.percent(98) ? 100.0 : 40.0,
+        dice.percent(98) ? "reactive" : "pigment",
         quantity,
         dice.of(null, quantity, quantity + quantity / 50, quantity + 1000),
         time(-2880, dice.percent(75) ? 0 : 2880),
         dice.of(720, 300, 1100),
-        dice.of(560, 200, 900),
+        dice.mostly(560, 200, 900),
         dice.of(190, 80, 600));
   }
 
@@ -127,8 +127,8 @@ final class RandomOrders {
         design.name(),
         position,
         design.process(),
-        dice.percent(97),
-        discharge ? (dice.percent(95) ? TrialPrint.PASSED : TrialPrint.OPEN) : null,
+        dice.percent(98),
+        discharge ? (dice.percent(98) ? TrialPrint.PASSED : TrialPrint.OPEN) : null,
         dice.mostly(1, 2, 3),
         dice.in(50, 300),
         dice.in(50, 380),

@@ -95,15 +95,14 @@ final class RandomShops {
     int firstPiece = dice.mostly(6, 0, 1, 15);
     return new Press(
         id,
-        dice.mostly(10, 2, 4, 6),
-        dice.mostly(400, 300, 250),
-        dice.mostly(500, 350),
-        dice.mostly(
-            List.of(Process.values()), List.of(Process.DISCHARGE), List.of(Process.WATER_BASED)),
-        dice.percent(90) ? List.of() : List.of("shirt"),
+        dice.of(12, 12, 10, 8, 5),
+        dice.of(400, 400, 290),
+        dice.mostly(500, 370),
+        dice.percent(85) ? List.of(Process.values()) : List.of(dice.of(Process.values())),
+        dice.percent(95) ? List.of() : List.of("shirt"),
         dryer,
         rate,
-        dice.of(null, null, 1, rate / 2, rate),
+        dice.mostly(1, null, 20, rate / 2),
         dice.of(10, 0, 25),
         dice.of(5, 0, 8),
         dice.of(2, 0, 4),
@@ -124,10 +123,10 @@ final class RandomShops {
         id,
         heated,
         heated + dice.in(0, 4000),
-        dice.of(700, 1200, 2000),
+        dice.mostly(1200, 700, 2000),
         dice.of(30, 0, 80),
         dice.of(6.0, 1.2, 12.5),
-        dice.of(8.0, 25.0, 60.0, 120.0),
+        dice.mostly(60.0, 8.0, 25.0, 120.0),
         dice.of(0.4, 0.25, 0.8),
         dice.of(20.0, 5.0, 35.0),
         dice.of(5, 0, 30));
@@ -137,7 +136,16 @@ final class RandomShops {
     int stand = dice.of(15, 0, 5, 45);
     int life = id.equals("hasty") ? dice.in(Math.max(60, stand + 20), 240) : dice.of(720, 240, 480);
     return new InkSystem(
-        id, process, stand, life, null, null, null, dice.in(30, 240), dice.real(30, 90), null);
+        id,
+        process,
+        stand,
+        life,
+        null,
+        null,
+        null,
+        dice.mostly(dice.in(30, 120), 240),
+        dice.real(30, 90),
+        null);
   }
 
   private Ink ink(String id, String system) {
@@ -184,7 +192,7 @@ final class RandomShops {
     List<KeptStencil> kept = new ArrayList<>();
     List<FrameStock> frames = new ArrayList<>();
     for (FrameStock mesh : MESHES) {
-      int owned = dice.mostly(30, 1, 2, 4, 8);
+      int owned = dice.mostly(dice.of(12, 30), 3, 5, 8);
       int left = owned;
       for (KeptStencil wish : wishes) {
         if (left > 0 && wish.meshPerCm().equals(mesh.meshPerCm()) && dice.percent(40)) {
@@ -234,12 +242,12 @@ final class RandomShops {
           new ClimatePeriod(
               LocalTime.of(hour, dice.of(0, 30)),
               dice.real(15, 40),
-              dice.percent(75) ? dice.real(15, 55) : dice.real(61, 80)));
+              dice.percent(80) ? dice.real(15, 55) : dice.real(61, 80)));
       hour += dice.in(1, 9);
     }
     return new Cabinet(
         id,
-        dice.of(20, 2, 4, 8),
+        dice.mostly(20, 3, 5, 8),
         dice.of(1.0, 0.4, 4.0),
         dice.of(1.2, 1.0, 2.0),
         dice.of(20, 0, 5, 90),
@@ -290,7 +298,7 @@ final class RandomShops {
 
   private PlanSettings settings() {
     return new PlanSettings(
-        dice.of(3, 5, 10),
+        dice.of(3, 7, 14),
         dice.of(60, 0, 240, 1440),
         dice.mostly(null, List.of(0), List.of(100, 10)),
         null,
