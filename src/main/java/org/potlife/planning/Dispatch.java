@@ -106,7 +106,7 @@ final class Dispatch {
       Arrays.fill(idle, false);
     }
     addTheRest(lines, done);
-    return judged(lines);
+    return judged(lines, problem, simulation);
   }
 
   /** What no rule could take still stands in a line, so that the search can find it a place. */
@@ -159,7 +159,8 @@ final class Dispatch {
     return true;
   }
 
-  private Plan judged(List<List<Integer>> lines) {
+  /** Lines of runs by press as a plan, with what the simulation says of them. */
+  static Plan judged(List<List<Integer>> lines, Problem problem, Simulation simulation) {
     int[][] sequences = new int[lines.size()][];
     int[] lengths = new int[lines.size()];
     for (int press = 0; press < sequences.length; press++) {

@@ -5,10 +5,12 @@ import org.optaplanner.core.config.solver.SolverConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.simulation.Outcome;
+import org.potlife.simulation.Problem;
 
 /**
- * Plans by search: starts from the best dispatch rule and improves it by simulated annealing over
- * time-near moves, with OptaPlanner as the frame. Keeps the best whenever it is stopped.
+ * Plans by search: starts from the best dispatch rule or the running plan and improves it by
+ * simulated annealing over time-near moves, with OptaPlanner as the frame. Keeps the best whenever
+ * it is stopped.
  */
 @ApplicationScoped
 public class SearchPlanner implements Planner {
@@ -17,13 +19,21 @@ public class SearchPlanner implements Planner {
   public PlanSheet solve(PlanRequest request, SolveWatch watch) {
     long begun = System.nanoTime();
     MappedProblem mapped = new ProblemMapper(request).map();
-    Dispatch.Plan first = new Dispatch(mapped.problem()).best();
+    Dispatch.Plan first = first(mapped.problem());
     watch.improved(progress(begun, first.outcome(), mapped));
     Dispatch.Plan best = first;
     if (request.solveSeconds() > 0 && mapped.problem().movable() > 1) {
       best = search(mapped, first, begun, watch);
     }
     return new SheetWriter(mapped).write(best.sequences(), best.lengths());
+  }
+
+  /** The best dispatch rule, or the running plan where that is better. */
+  private static Dispatch.Plan first(Problem problem) {
+    Dispatch.Plan dispatched = new Dispatch(problem).best();
+    return RunningPlan.of(problem)
+        .filter(running -> running.outcome().compareTo(dispatched.outcome()) < 0)
+        .orElse(dispatched);
   }
 
   @Override

@@ -1,12 +1,18 @@
 package org.potlife.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.potlife.planning.Planned.plan;
 import static org.potlife.testing.SmallOrder.order;
+import static org.potlife.testing.SmallShop.DAY;
 import static org.potlife.testing.SmallShop.at;
 import static org.potlife.testing.SmallShop.shop;
 
+import java.time.Instant;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.potlife.demo.DemoPlant;
+import org.potlife.sheet.PlanSheet;
 import org.potlife.sheet.PlanSheet.RunLine;
 import org.potlife.sheet.PlanSheet.ScreenLine;
 import org.potlife.shop.PlanSettings;
@@ -32,6 +38,31 @@ class ReplanTest {
         .isEqualTo(after.runs("A-1").stream().map(RunLine::id).toList());
     assertThat(after.runs("A-1")).isEqualTo(before.runs("A-1"));
     assertThat(after.run("R-1").setUpStart()).isBefore(after.run("A-2").setUpStart());
+  }
+
+  @Test
+  void withoutNewsThePlanStaysAsItIs() {
+    PlanRequest first = demo(Optional.empty());
+    PlanSheet published = new SearchPlanner().solve(first, SolveWatch.none());
+    PlanSheet again = new SearchPlanner().solve(demo(Optional.of(published)), SolveWatch.none());
+    assertThat(again.score().cost()).containsEntry("change", 0.0);
+    assertThat(again.runs())
+        .extracting(RunLine::id, RunLine::press, RunLine::setUpStart)
+        .containsExactlyElementsOf(
+            published.runs().stream()
+                .map(run -> tuple(run.id(), run.press(), run.setUpStart()))
+                .toList());
+  }
+
+  private static PlanRequest demo(Optional<PlanSheet> published) {
+    return new PlanRequest(
+        DemoPlant.shop(),
+        DemoPlant.orders(DAY),
+        DAY,
+        Instant.parse("2026-11-30T13:00:00Z"),
+        published,
+        published.isPresent() ? 0 : 2,
+        7);
   }
 
   @Test
