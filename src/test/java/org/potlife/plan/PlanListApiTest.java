@@ -39,8 +39,10 @@ class PlanListApiTest {
     assertThat(day.getString("timeZone")).isEqualTo("Europe/Berlin");
     assertThat(day.getString("state")).isEqualTo("published");
     assertThat(day.getList("batches")).hasSize(12);
-    assertThat(day.getString("batches[0].ink.swatch")).isEqualTo("#efe6d2");
-    assertThat(day.getString("batches[0].weighings[0].name")).isEqualTo("discharge base");
+    assertThat(day.getString("batches[0].swatch")).isEqualTo("#efe6d2");
+    assertThat(day.getString("batches[0].components[0].name")).isEqualTo("discharge base");
+    assertThat(day.getString("batches[0].ink")).isEqualTo("bone");
+    assertThat(day.getList("batches[0].runs")).isNotEmpty();
     assertThat(day.getList("cautions")).hasSize(6);
     assertThat(evening.getList("batches.id")).containsExactly("bone-2");
   }

@@ -34,7 +34,7 @@ public final class ActivationCsv {
             "orders");
     for (ActivationList.Batch batch : list.batches()) {
       int step = 0;
-      for (Weighing w : batch.weighings()) {
+      for (Weighing w : batch.components()) {
         activation(csv, batch, ++step, w.name(), w.role(), w.massG(), w.scaleG());
       }
       if (batch.activated()) {
@@ -67,7 +67,7 @@ public final class ActivationCsv {
         batch.useBy(),
         batch.mixer(),
         distinct(batch.uses().stream().map(ActivationList.Use::press).toList()),
-        batch.uses().stream().map(ActivationList.Use::run).toList(),
+        batch.runs(),
         distinct(batch.uses().stream().map(ActivationList.Use::order).toList()));
   }
 

@@ -1,6 +1,8 @@
 package org.potlife.plan.list;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -30,7 +32,7 @@ public record ActivationList(
    * @param agentPercent agent as percent of the mass
    * @param retarderG the retarder among the components, g
    * @param totalG mass with agent, g
-   * @param weighings what goes onto the scale, in this order; the agent is not among them, it is
+   * @param components what goes onto the scale, in this order; the agent is not among them, it is
    *     stirred in later
    * @param mixFrom start of weighing
    * @param activateFrom start of stirring in the agent; null for inks without agent
@@ -44,7 +46,7 @@ public record ActivationList(
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Batch(
       String id,
-      InkChip ink,
+      @JsonUnwrapped InkChip ink,
       String system,
       String process,
       int massG,
@@ -52,7 +54,7 @@ public record ActivationList(
       double agentPercent,
       int retarderG,
       int totalG,
-      List<Weighing> weighings,
+      List<Weighing> components,
       OffsetDateTime mixFrom,
       OffsetDateTime activateFrom,
       OffsetDateTime activatedAt,
@@ -61,6 +63,12 @@ public record ActivationList(
       int mixer,
       int reserveG,
       List<Use> uses) {
+
+    /** Ids of the runs that draw from it, in order. */
+    @JsonProperty("runs")
+    public List<String> runs() {
+      return uses.stream().map(Use::run).distinct().toList();
+    }
 
     /** Whether a clock runs on this batch. */
     public boolean activated() {

@@ -56,7 +56,7 @@ final class ActivationMapping {
         b.agentPercent(),
         b.retarderG(),
         b.massG() + b.agentG(),
-        weighings(b.components()),
+        components(b.components()),
         b.mixFrom(),
         activated ? b.activateFrom() : null,
         activated ? b.activatedAt() : null,
@@ -67,14 +67,14 @@ final class ActivationMapping {
         b.uses().stream().map(this::use).toList());
   }
 
-  private static List<Weighing> weighings(List<ComponentLine> components) {
-    List<Weighing> weighings = new ArrayList<>(components.size());
+  private static List<Weighing> components(List<ComponentLine> components) {
+    List<Weighing> weighed = new ArrayList<>(components.size());
     int scaleG = 0;
     for (ComponentLine c : components) {
       scaleG += c.massG();
-      weighings.add(new Weighing(c.name(), c.role(), c.massG(), scaleG));
+      weighed.add(new Weighing(c.name(), c.role(), c.massG(), scaleG));
     }
-    return List.copyOf(weighings);
+    return List.copyOf(weighed);
   }
 
   private Use use(UseLine use) {
