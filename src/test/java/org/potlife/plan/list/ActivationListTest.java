@@ -26,11 +26,11 @@ class ActivationListTest {
   void theScaleRunsUpToTheMassOfTheBatch() {
     Batch brick = batch("brick-1");
 
-    assertThat(brick.weighings())
+    assertThat(brick.components())
         .extracting(Weighing::name)
         .containsExactly("discharge base", "brick pigment", "retarder");
-    assertThat(brick.weighings()).extracting(Weighing::massG).containsExactly(1929, 409, 72);
-    assertThat(brick.weighings().get(2).scaleG()).isEqualTo(brick.massG());
+    assertThat(brick.components()).extracting(Weighing::massG).containsExactly(1929, 409, 72);
+    assertThat(brick.components().get(2).scaleG()).isEqualTo(brick.massG());
     assertThat(brick.totalG()).isEqualTo(brick.massG() + brick.agentG());
   }
 
