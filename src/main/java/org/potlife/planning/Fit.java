@@ -6,9 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.potlife.dryer.Dryer;
-import org.potlife.ink.Ink;
 import org.potlife.ink.InkRoom;
-import org.potlife.ink.InkSystem;
 import org.potlife.ink.Process;
 import org.potlife.order.Colour;
 import org.potlife.order.Order;
@@ -205,11 +203,5 @@ final class Fit {
 
   private static String number(double value) {
     return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
-  }
-
-  /** Ink systems of a print, for the sheet. */
-  static InkSystem system(Shop shop, String inkId) {
-    Ink ink = shop.findInk(inkId).orElseThrow();
-    return shop.findInkSystem(ink.system()).orElseThrow();
   }
 }

@@ -73,7 +73,7 @@ record Frozen(List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> scre
     return runs.stream().map(RunLine::id).collect(Collectors.toSet());
   }
 
-  /** Frozen runs of an order by print, keyed by design and position. */
+  /** Pieces of an order's frozen lots, by number of the lot. */
   Map<Integer, Integer> lotPieces(String order) {
     Map<Integer, Integer> pieces = new HashMap<>();
     for (RunLine line : runs) {

@@ -10,6 +10,19 @@ final class HorizonDays {
 
   private static final int MOST_DAYS = 180;
 
+  /** Rough hours of set-up per screen and per print; common practice, no source. */
+  private static final double HOURS_PER_SCREEN = 0.2;
+
+  private static final double HOURS_PER_PRINT = 0.5;
+
+  /** Share of its own rate that a press reaches beside others on the dryer; a guess to be safe. */
+  private static final double SHARE_OF_RATE = 0.5;
+
+  /** Room for what does not fit together, as a multiple of the work. */
+  private static final double ROOM = 2;
+
+  private static final int SPARE_DAYS = 3;
+
   private HorizonDays() {}
 
   static int needed(PlanRequest request) {
@@ -30,10 +43,10 @@ final class HorizonDays {
     double hours = 0;
     for (Order order : request.orders()) {
       int screens = order.prints().stream().mapToInt(print -> print.colours().size()).sum();
-      hours += order.prints().size() * order.garments().quantity() / (meanRate / 2);
-      hours += screens * 0.2 + order.prints().size() * 0.5;
+      hours += order.prints().size() * order.garments().quantity() / (meanRate * SHARE_OF_RATE);
+      hours += screens * HOURS_PER_SCREEN + order.prints().size() * HOURS_PER_PRINT;
     }
-    int days = (int) Math.ceil(2 * hours / hoursPerWeek * 7) + 3;
+    int days = (int) Math.ceil(ROOM * hours / hoursPerWeek * 7) + SPARE_DAYS;
     return Math.min(MOST_DAYS, Math.max(shop.settings().horizonDays(), days));
   }
 

@@ -119,9 +119,8 @@ final class ProblemMapper {
   }
 
   private OrderSpec orderSpec(Order order) {
-    List<Integer> weights = shop.settings().lateWeights();
-    int weight = weights.get(Math.min(order.priority(), weights.size()) - 1);
-    return new OrderSpec(horizon.seconds(order.dueAt()), weight);
+    return new OrderSpec(
+        horizon.seconds(order.dueAt()), shop.settings().lateWeight(order.priority()));
   }
 
   /** Lots of an order; a lot that is frozen keeps its number and size. */

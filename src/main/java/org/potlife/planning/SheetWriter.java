@@ -191,8 +191,7 @@ final class SheetWriter {
       long seconds = run.offBelt().toEpochSecond() - due.toEpochSecond();
       if (seconds > 0) {
         long minutes = (seconds + 59) / 60;
-        List<Integer> weights = shop.settings().lateWeights();
-        int weight = weights.get(Math.min(order.priority(), weights.size()) - 1);
+        int weight = shop.settings().lateWeight(order.priority());
         late.add(
             new LateLine(
                 order.reference(),

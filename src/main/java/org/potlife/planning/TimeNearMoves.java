@@ -175,13 +175,17 @@ public class TimeNearMoves implements MoveIteratorFactory<Schedule, RunsMove> {
                 spec.inks().length > 0
                     && otherSpec.inks().length > 0
                     && spec.inks()[0] == otherSpec.inks()[0];
-            if (other != run && (spec.screenSet() == otherSpec.screenSet() || sameInk)) {
+            if (other != run && (sameScreens(spec, otherSpec) || sameInk)) {
               best = place;
             }
           }
         }
       }
       return best;
+    }
+
+    private static boolean sameScreens(RunSpec one, RunSpec other) {
+      return one.screenSet() >= 0 && one.screenSet() == other.screenSet();
     }
 
     private RunsMove withinLine(PressLine line, int at, int near, int kind) {

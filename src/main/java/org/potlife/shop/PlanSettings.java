@@ -57,6 +57,11 @@ public record PlanSettings(
     longestSolveSeconds = longestSolveSeconds == null ? 300 : longestSolveSeconds;
   }
 
+  /** Weight of a late minute; a priority beyond the list takes the last weight. */
+  public int lateWeight(int priority) {
+    return lateWeights.get(Math.min(priority, lateWeights.size()) - 1);
+  }
+
   /** All defaults. */
   public static PlanSettings defaults() {
     return new PlanSettings(

@@ -33,7 +33,8 @@ import org.potlife.ink.Process;
  *     the set-up, at its end
  * @param trialPieces pieces printed for approval per set-up, default 3
  * @param maxPauseMinutes longest break that a run may pause over, minutes, default 30
- * @param maxWaitToDryerS longest wait between last stroke and belt, seconds, default 60
+ * @param maxWaitToDryerS longest wait between last stroke and belt, seconds, default 60; a plan has
+ *     none at all, since the rate follows the belt, so it only binds the crew
  * @param inService false takes the press out of planning
  * @param shifts staffed time
  * @param closures exceptions to the shifts

@@ -9,7 +9,6 @@ import java.util.Arrays;
  */
 final class BeltBook {
 
-  private final int maxSpeed;
   private int[] time = new int[64];
   private int[] area = new int[64];
   private int[] heat = new int[64];
@@ -19,7 +18,6 @@ final class BeltBook {
   private int count = 1;
 
   BeltBook(int maxSpeed) {
-    this.maxSpeed = maxSpeed;
     time[0] = Integer.MIN_VALUE / 2;
     speed[0] = maxSpeed;
   }
@@ -146,9 +144,5 @@ final class BeltBook {
       least = Arrays.copyOf(least, length);
       inTunnel = Arrays.copyOf(inTunnel, length);
     }
-  }
-
-  int maxSpeed() {
-    return maxSpeed;
   }
 }

@@ -13,6 +13,9 @@ final class InkDraw {
   /** A batch that the run needs later cannot be made in time. */
   static final int GAP = -2;
 
+  /** A day of clock change in spring; so no day is missed when its place is guessed. */
+  private static final int SHORTEST_DAY_S = 22 * 3600;
+
   private static final int SLOTS = ShopState.BATCHES_PER_INK;
 
   private final Problem problem;
@@ -27,10 +30,11 @@ final class InkDraw {
     saved = new int[problem.inks().length * SLOTS * 5];
   }
 
+  /** Local day of a moment, by its place among the days of the problem. */
   int dayOf(int t) {
     int[] days = problem.dayStart();
-    int i = days.length - 1;
-    while (days[i] > t) {
+    int i = Math.max(0, Math.min(days.length - 1, t / SHORTEST_DAY_S + 1));
+    while (i > 0 && days[i] > t) {
       i--;
     }
     return i;

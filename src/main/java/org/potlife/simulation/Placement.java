@@ -148,7 +148,7 @@ final class Placement {
               spanLast,
               run.pieces());
       if (end == BeltWalk.BLOCKED) {
-        dryerInTheWay(staffed);
+        dryerInTheWay();
         continue;
       }
       if (end == BeltWalk.TOO_LONG) {
@@ -186,7 +186,7 @@ final class Placement {
     push(Math.max(start + 1, from), cause);
   }
 
-  private void dryerInTheWay(StaffedTime staffed) {
+  private void dryerInTheWay() {
     int until = walk.blockedUntil();
     if (walk.blockedAtFirstPiece()) {
       startFor(until, setUp - firstPieceS, Cause.DRYER);

@@ -29,6 +29,8 @@ import org.potlife.sheet.PlanSheet.WaitLine;
  *     to 340/h by the belt while wave prints 300/h:
  *     300/60 * 0.75/4 + 340/60 * 0.75/4 = 0.9375 + 1.0625 = 2.0 m/min
  * </pre>
+ *
+ * <p>Long, because every time and mass of the plan stands in one place, to be checked by hand.
  */
 final class GoodPlan {
 
