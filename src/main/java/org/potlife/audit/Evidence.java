@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.potlife.order.Order;
+import org.potlife.room.RoomState;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.shop.Press;
 import org.potlife.shop.Shop;
@@ -26,6 +27,8 @@ final class Evidence {
   private final Set<String> frozen;
   private final Lines lines;
   private final Stretch window;
+  private final RoomState rooms;
+  private final ScreenReports reports;
   private final Map<String, List<RunFacts>> sequences = new HashMap<>();
   private final Map<String, Staffed> pressTime = new HashMap<>();
   private Staffed screenRoomTime;
@@ -48,7 +51,10 @@ final class Evidence {
       Optional<Published> published,
       Set<String> frozen,
       Lines lines,
-      Stretch window) {
+      Stretch window,
+      RoomState rooms,
+      ScreenReports reports) {
+    this.reports = reports;
     this.shop = shop;
     this.orders = orders;
     this.sheet = sheet;
@@ -56,6 +62,7 @@ final class Evidence {
     this.frozen = frozen;
     this.lines = lines;
     this.window = window;
+    this.rooms = rooms;
     for (Press press : shop.presses()) {
       sequences.put(
           press.id(),
@@ -68,6 +75,16 @@ final class Evidence {
 
   Shop shop() {
     return shop;
+  }
+
+  /** What the rooms had reported when the plan was made. */
+  RoomState rooms() {
+    return rooms;
+  }
+
+  /** What they mean for the published screens. */
+  ScreenReports reports() {
+    return reports;
   }
 
   /** Open orders by reference. */
@@ -86,6 +103,21 @@ final class Evidence {
   /** Whether the run is inside the freeze window of the published plan. */
   boolean isFrozen(String run) {
     return frozen.contains(run);
+  }
+
+  /** Whether a screen or kept stencil of this name is reported broken. */
+  boolean isBroken(String screen) {
+    return rooms.broken().stream().anyMatch(broken -> broken.screen().equals(screen));
+  }
+
+  /** Whether the published plan has this screen. */
+  boolean isPublished(String screen) {
+    return published.flatMap(plan -> plan.screen(screen)).isPresent();
+  }
+
+  /** The screen of this name on the sheet. */
+  Optional<ScreenFacts> screen(String id) {
+    return lines.screens().stream().filter(screen -> screen.id().equals(id)).findFirst();
   }
 
   /** Whether a screen of the published plan was begun before the planning. */

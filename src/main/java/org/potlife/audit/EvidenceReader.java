@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.potlife.order.Order;
+import org.potlife.room.RoomState;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.sheet.PlanSheet.BatchLine;
 import org.potlife.sheet.PlanSheet.BeltLine;
@@ -32,15 +33,22 @@ final class EvidenceReader {
   private final Map<String, Order> orders = new LinkedHashMap<>();
   private final PlanSheet sheet;
   private final Optional<PlanSheet> published;
+  private final RoomState rooms;
   private final Notes notes;
   private final Map<String, RunFacts> runs = new LinkedHashMap<>();
   private LineReader reader;
 
   EvidenceReader(
-      Shop shop, List<Order> orders, PlanSheet sheet, Optional<PlanSheet> published, Notes notes) {
+      Shop shop,
+      List<Order> orders,
+      PlanSheet sheet,
+      Optional<PlanSheet> published,
+      RoomState rooms,
+      Notes notes) {
     this.shop = shop;
     this.sheet = sheet;
     this.published = published;
+    this.rooms = rooms;
     this.notes = notes;
     orders.forEach(order -> this.orders.put(order.reference(), order));
   }
@@ -55,7 +63,9 @@ final class EvidenceReader {
           before,
           Set.of(),
           new Evidence.Lines(0, 0, List.of(), List.of(), List.of(), List.of()),
-          new Stretch(0, 0));
+          new Stretch(0, 0),
+          rooms,
+          new ScreenReports(shop, rooms, 0, List.of(), Set.of()));
     }
     long plannedAt = sheet.plannedAt().toEpochSecond();
     reader = new LineReader(notes, plannedAt);
@@ -79,7 +89,7 @@ final class EvidenceReader {
         orders,
         sheet,
         before,
-        frozen(before),
+        frozen(before, reports(before)),
         new Evidence.Lines(
             plannedAt,
             sheet.day().atStartOfDay(shop.timeZone()).toEpochSecond(),
@@ -87,7 +97,9 @@ final class EvidenceReader {
             batches,
             screens,
             belts),
-        reader.window());
+        reader.window(),
+        rooms,
+        reports(before));
   }
 
   private boolean headerLegible() {
@@ -120,12 +132,28 @@ final class EvidenceReader {
         && notes.check(!taken, id, "stands on the sheet twice as a %s", what);
   }
 
-  private Set<String> frozen(Optional<Published> before) {
+  private ScreenReports reports(Optional<Published> before) {
+    return new ScreenReports(
+        shop,
+        rooms,
+        sheet.plannedAt().toEpochSecond(),
+        before.map(Published::screens).orElse(List.of()),
+        before.map(plan -> plan.begun(sheet.plannedAt())).orElse(Set.of()));
+  }
+
+  private Set<String> frozen(Optional<Published> before, ScreenReports reports) {
     Set<String> ids = new LinkedHashSet<>();
     before.ifPresent(
         plan ->
-            plan.frozen(
+            plan
+                .frozen(
                     sheet.plannedAt().plusMinutes(shop.settings().freezeMinutes()), orders.keySet())
+                .stream()
+                .filter(
+                    run ->
+                        run.setUpStart().isBefore(sheet.plannedAt())
+                            || Completeness.there(run.screens()).stream()
+                                .noneMatch(reports::isChanged))
                 .forEach(run -> ids.add(run.id())));
     return ids;
   }

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.sheet.PlanSheet.BatchLine;
 import org.potlife.sheet.PlanSheet.RunLine;
@@ -46,6 +47,18 @@ final class Published {
     return runs.values().stream()
         .filter(run -> run.setUpStart().isBefore(freezeEnd) && openOrders.contains(run.order()))
         .toList();
+  }
+
+  /** Ids of the runs whose set-up began before a moment. */
+  Set<String> begun(OffsetDateTime before) {
+    return runs.values().stream()
+        .filter(run -> run.setUpStart().isBefore(before))
+        .map(RunLine::id)
+        .collect(Collectors.toSet());
+  }
+
+  List<ScreenLine> screens() {
+    return List.copyOf(screens.values());
   }
 
   Optional<RunLine> run(String id) {

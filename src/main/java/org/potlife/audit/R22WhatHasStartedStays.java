@@ -10,6 +10,7 @@ import java.util.Set;
 import org.potlife.sheet.PlanSheet.BatchLine;
 import org.potlife.sheet.PlanSheet.RunLine;
 import org.potlife.sheet.PlanSheet.ScreenLine;
+import org.potlife.sheet.PlanSheet.StepLine;
 import org.potlife.sheet.PlanSheet.UseLine;
 
 /**
@@ -154,6 +155,30 @@ final class R22WhatHasStartedStays implements Rule {
         .isPresent();
   }
 
+  /** What was done before the planning is as published; a drying may have ended otherwise. */
+  private static boolean begunAsPublished(Evidence evidence, ScreenFacts screen) {
+    List<StepLine> published =
+        evidence
+            .published()
+            .flatMap(plan -> plan.screen(screen.id()))
+            .map(ScreenLine::steps)
+            .map(Completeness::there)
+            .orElse(List.of());
+    return evidence.reports().isChanged(screen.id())
+        && screen.steps().stream()
+            .filter(step -> step.from() < evidence.plannedAt())
+            .allMatch(step -> published.stream().anyMatch(before -> isSame(step, before)));
+  }
+
+  private static boolean isSame(ScreenFacts.Step step, StepLine before) {
+    return step.stage() == Stage.find(before.step()).orElse(null)
+        && before.from() != null
+        && before.from().toEpochSecond() == step.from()
+        && step.where().equals(before.where())
+        && before.to() != null
+        && (step.stage().drying() || before.to().toEpochSecond() == step.to());
+  }
+
   private static void nothingInThePast(Evidence evidence, Notes notes) {
     OffsetDateTime horizonEnd = evidence.sheet().horizonEnd();
     for (RunFacts run : evidence.runs()) {
@@ -187,7 +212,10 @@ final class R22WhatHasStartedStays implements Rule {
       long from =
           screen.steps().stream().mapToLong(ScreenFacts.Step::from).min().orElse(Long.MAX_VALUE);
       notes.check(
-          frozen || from >= evidence.plannedAt() || asPublished(evidence, screen),
+          frozen
+              || from >= evidence.plannedAt()
+              || asPublished(evidence, screen)
+              || begunAsPublished(evidence, screen),
           screen.id(),
           "is begun %s, before the planning at %s",
           evidence.at(Math.min(from, evidence.plannedAt())),

@@ -1,10 +1,15 @@
 package org.potlife.audit;
 
+import java.util.Optional;
+import org.potlife.room.EmulsionReading;
+import org.potlife.screen.Cabinet;
+
 /**
  * R5: a screen leaves a drying stage only when it is dry: the vapour pressure deficit of the
  * cabinet's climate, integrated from the shutting of the door, reaches what the coat or the rinse
  * needs, with the cabinet's reserve. The sheet does not say when the door shut: here it shut when
- * the last screen of the load went in.
+ * the last screen of the load went in. A look at one of its screens overrides the calculation: dry
+ * ends it, after a wet one all of it begins anew.
  */
 final class R5DryBeforeExposure implements Rule {
 
@@ -21,32 +26,7 @@ final class R5DryBeforeExposure implements Rule {
   @Override
   public void check(Evidence evidence, Notes notes) {
     for (Load load : Load.all(evidence)) {
-      load.cabinet()
-          .ifPresent(
-              cabinet -> {
-                double needed =
-                    load.stages().stream()
-                            .mapToDouble(s -> s.dryingPaH(evidence.shop().screenRoom()))
-                            .max()
-                            .orElse(0)
-                        * cabinet.reserveFactor();
-                Climate climate =
-                    new Climate(
-                        cabinet,
-                        evidence.shop().screenRoom().emulsion().humidityLimitPercent(),
-                        evidence.shop().timeZone());
-                double dried = climate.dryingPaH(load.lastIn(), load.out() + Tolerance.SECONDS);
-                notes.check(
-                    dried >= needed * (1 - Tolerance.ARITHMETIC),
-                    load.screens(),
-                    "%s in %s from %s to %s dries %.0f Pa h of the %.0f that it needs",
-                    load.stages(),
-                    cabinet.id(),
-                    evidence.at(load.lastIn()),
-                    evidence.at(load.out()),
-                    dried,
-                    needed);
-              });
+      load.cabinet().ifPresent(cabinet -> dries(evidence, load, cabinet, notes));
     }
     for (ScreenFacts screen : evidence.screens()) {
       screen
@@ -64,5 +44,57 @@ final class R5DryBeforeExposure implements Rule {
                                   evidence.at(expose.from()),
                                   evidence.at(drying.to()))));
     }
+  }
+
+  private static void dries(Evidence evidence, Load load, Cabinet cabinet, Notes notes) {
+    Optional<EmulsionReading> look =
+        evidence.reports().wasFollowed(load.where(), load.out())
+            ? Optional.empty()
+            : lastLook(evidence, load);
+    boolean over = load.out() <= evidence.plannedAt();
+    boolean seenDry = look.isPresent() && look.get().dry();
+    // what was out before the planning is judged by looking at it, no longer by the climate
+    if (over && (look.isEmpty() || seenDry)) {
+      return;
+    }
+    if (seenDry && load.out() >= look.get().at().toEpochSecond()) {
+      return;
+    }
+    double needed =
+        load.stages().stream()
+                .mapToDouble(s -> s.dryingPaH(evidence.shop().screenRoom()))
+                .max()
+                .orElse(0)
+            * cabinet.reserveFactor();
+    Climate climate =
+        new Climate(
+            cabinet,
+            evidence.shop().screenRoom().emulsion().humidityLimitPercent(),
+            evidence.shop().timeZone(),
+            evidence.rooms());
+    long begins =
+        look.isPresent() && !seenDry
+            ? Math.max(load.lastIn(), look.get().at().toEpochSecond())
+            : load.lastIn();
+    boolean published =
+        load.steps().stream().anyMatch(step -> evidence.isPublished(step.screen().id()));
+    long tolerance = published ? Tolerance.NO_NEWS_SECONDS : Tolerance.SECONDS;
+    double dried = climate.dryingPaH(begins, load.out() + tolerance);
+    notes.check(
+        dried >= needed * (1 - Tolerance.ARITHMETIC),
+        load.screens(),
+        "%s in %s from %s to %s dries %.0f Pa h of the %.0f that it needs",
+        load.stages(),
+        cabinet.id(),
+        evidence.at(begins),
+        evidence.at(load.out()),
+        dried,
+        needed);
+  }
+
+  private static Optional<EmulsionReading> lastLook(Evidence evidence, Load load) {
+    return load.steps().stream()
+        .flatMap(step -> evidence.reports().lastLook(step.screen().id(), step.from()).stream())
+        .findFirst();
   }
 }

@@ -39,7 +39,25 @@ final class R7ShelfLife implements Rule {
             kept / 3600.0,
             evidence.at(exposed.get().from()),
             room.emulsion().shelfLifeHours());
+        notes.check(
+            dried.get().to() >= evidence.plannedAt()
+                || setExposed(evidence, screen) < evidence.plannedAt()
+                || !evidence.reports().storeWets(dried.get().to(), exposed.get().from()),
+            screen.id(),
+            "lay in a store over the emulsion's limit since %s and is exposed %s without drying again",
+            evidence.at(dried.get().to()),
+            evidence.at(exposed.get().from()));
       }
     }
+  }
+
+  /** When the first screen of its set is exposed: then they are out of the store. */
+  private static long setExposed(Evidence evidence, ScreenFacts screen) {
+    return evidence.screens().stream()
+        .filter(other -> other.line().runs().equals(screen.line().runs()))
+        .flatMap(other -> other.step(Stage.EXPOSE).stream())
+        .mapToLong(ScreenFacts.Step::from)
+        .min()
+        .orElse(Long.MAX_VALUE);
   }
 }

@@ -44,7 +44,13 @@ final class R8ScreenRoomCapacity implements Rule {
 
   private static void stages(Evidence evidence, ScreenFacts screen, Notes notes) {
     ScreenRoom room = evidence.shop().screenRoom();
-    List<Stage> found = screen.steps().stream().map(ScreenFacts.Step::stage).toList();
+    // what got wet again in store is dried again
+    List<Stage> found = new ArrayList<>();
+    for (ScreenFacts.Step step : screen.steps()) {
+      if (step.stage() != Stage.DRY_COATED || !found.contains(Stage.DRY_COATED)) {
+        found.add(step.stage());
+      }
+    }
     notes.check(
         found.equals(Arrays.asList(Stage.values())),
         screen.id(),
@@ -94,7 +100,7 @@ final class R8ScreenRoomCapacity implements Rule {
             sets.computeIfAbsent(
                     screen.runs().isEmpty()
                         ? screen.id()
-                        : screen.runs().get(0).line().screens().toString(),
+                        : screen.runs().get(0).line().screens() + madeWith(evidence, screen),
                     set -> new ArrayList<>())
                 .add(screen));
     for (List<ScreenFacts> set : sets.values()) {
@@ -122,6 +128,11 @@ final class R8ScreenRoomCapacity implements Rule {
         }
       }
     }
+  }
+
+  /** Where screens broke, sets are made up anew of those left over, which come on their own. */
+  private static String madeWith(Evidence evidence, ScreenFacts screen) {
+    return evidence.rooms().broken().isEmpty() ? "" : screen.id();
   }
 
   private static void ready(Evidence evidence, List<ScreenFacts> set, Notes notes) {
@@ -182,7 +193,8 @@ final class R8ScreenRoomCapacity implements Rule {
       free.merge(ScreenKey.of(kept), 1, Integer::sum);
     }
     for (ScreenFacts screen : evidence.screens()) {
-      if (screen.kept()) {
+      // one that broke is no longer kept, and yet on a press until its run is over
+      if (screen.kept() && !evidence.isBroken(screen.id())) {
         int left = free.merge(screen.key(), -1, Integer::sum);
         notes.check(
             left >= 0, screen.id(), "is said to be kept, no kept stencil left of %s", screen.key());

@@ -34,7 +34,8 @@ record ScreenFacts(
     return line.kept();
   }
 
+  /** The last step of this stage: what got wet again in store is dried a second time. */
   Optional<Step> step(Stage stage) {
-    return steps.stream().filter(step -> step.stage() == stage).findFirst();
+    return steps.stream().filter(step -> step.stage() == stage).reduce((first, last) -> last);
   }
 }

@@ -27,6 +27,9 @@ final class Tolerance {
   /** Belt speeds may be written with three decimals, m/min. */
   static final double SPEED_M_PER_MIN = 0.0005;
 
+  /** So much later than published is a load no news: the crew opens a door when it comes to it. */
+  static final long NO_NEWS_SECONDS = 60;
+
   /** Percentages and seconds of dwell on the belt's timetable are rounded. */
   static final double BELT_LINE = 1.0;
 

@@ -2,6 +2,7 @@ package org.potlife.plan;
 
 import java.util.List;
 import org.potlife.order.Order;
+import org.potlife.room.RoomState;
 import org.potlife.shop.Shop;
 
 /**
@@ -10,10 +11,12 @@ import org.potlife.shop.Shop;
  * @param shop the plant's set-up at that time
  * @param orders the orders that were open at that time
  * @param published id of the plan in force at that time, whose frozen runs had to stay; or null
+ * @param rooms what the rooms had reported up to that time
  */
-public record PlanBasis(Shop shop, List<Order> orders, String published) {
+public record PlanBasis(Shop shop, List<Order> orders, String published, RoomState rooms) {
 
   public PlanBasis {
     orders = List.copyOf(orders);
+    rooms = rooms == null ? RoomState.NOTHING : rooms;
   }
 }

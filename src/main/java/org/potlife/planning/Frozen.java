@@ -22,14 +22,16 @@ import org.potlife.sheet.PlanSheet.ScreenLine;
  *
  * @param runs frozen runs in order of their set-up
  * @param batches batches of which a frozen run draws, and those begun that may still serve
- * @param screens screens of sets begun, or of frozen runs
+ * @param screens screens of sets begun, or of frozen runs, as they stand now
+ * @param news what the screen room has reported of them
  */
-record Frozen(List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> screens) {
+record Frozen(
+    List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> screens, ScreenNews news) {
 
-  static Frozen from(PlanRequest request) {
+  static Frozen from(PlanRequest request, ScreenNews news) {
     Optional<PlanSheet> published = request.published();
     if (published.isEmpty()) {
-      return new Frozen(List.of(), List.of(), List.of());
+      return new Frozen(List.of(), List.of(), List.of(), news);
     }
     Set<String> open = request.orders().stream().map(Order::reference).collect(Collectors.toSet());
     var until = request.plannedAt().plusSeconds(60L * request.shop().settings().freezeMinutes());
@@ -37,6 +39,7 @@ record Frozen(List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> scre
     for (RunLine line : published.get().runs()) {
       if (open.contains(line.order())
           && line.setUpStart().toInstant().isBefore(until)
+          && !news.isLate(line.id())
           && request.shop().findPress(line.press()).isPresent()) {
         runs.add(line);
       }
@@ -55,8 +58,10 @@ record Frozen(List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> scre
     List<ScreenLine> screens =
         published.get().screens().stream()
             .filter(screen -> screen.runs().stream().anyMatch(wanted::contains))
+            .filter(screen -> !news.isGone(screen.id()))
+            .map(news::standing)
             .toList();
-    return new Frozen(runs, batches, screens);
+    return new Frozen(runs, batches, screens, news);
   }
 
   private static boolean begun(ScreenLine screen, PlanRequest request) {
@@ -86,6 +91,15 @@ record Frozen(List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> scre
 
   /** The screens that are taken over by set, each by station. */
   List<List<ScreenLine>> screenSets() {
+    return bySet(screens.stream().filter(screen -> !news.isSurvivor(screen.id())).toList());
+  }
+
+  /** Screens whose set lost another one; they serve in a new set. */
+  List<ScreenLine> survivors() {
+    return screens.stream().filter(screen -> news.isSurvivor(screen.id())).toList();
+  }
+
+  static List<List<ScreenLine>> bySet(List<ScreenLine> screens) {
     Map<List<String>, List<ScreenLine>> byRuns = new LinkedHashMap<>();
     for (ScreenLine line : screens) {
       byRuns.computeIfAbsent(line.runs(), runs -> new ArrayList<>()).add(line);

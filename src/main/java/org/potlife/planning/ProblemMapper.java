@@ -56,7 +56,7 @@ final class ProblemMapper {
     load = new RunLoad(shop);
     fit = new Fit(shop, load);
     lots = new Lots(shop, load, fit, staffed);
-    frozen = Frozen.from(request);
+    frozen = Frozen.from(request, new ScreenNews(request, horizon));
     for (Ink ink : shop.inks()) {
       inkIndex.put(ink.id(), inkIndex.size());
     }
@@ -85,7 +85,7 @@ final class ProblemMapper {
           new TakeOver(shop, horizon, frozen, runs, movable.size(), sets, lotIndex, orderIndex);
       takenOver = takeOver.bookings(specs);
     } while (closed.addAll(takeOver.closed()));
-    ShopMapper shopMapper = new ShopMapper(shop, horizon, staffed, request.day());
+    ShopMapper shopMapper = new ShopMapper(shop, horizon, staffed, request.day(), request.rooms());
     Problem problem =
         new Problem(
             movable.size(),

@@ -1,6 +1,7 @@
 package org.potlife.planning;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -32,6 +33,9 @@ final class ScreenSets {
   private final Map<ScreenKey, Integer> numbers = new HashMap<>();
   private final Set<String> usedIds = new HashSet<>();
   private final Set<String> takenKept = new HashSet<>();
+  private final List<ScreenLine> survivors;
+  private final Map<String, Integer> usedSurvivors = new HashMap<>();
+  private final ScreenNews news;
 
   /**
    * @param runs movable runs first, then those taken over
@@ -40,6 +44,11 @@ final class ScreenSets {
   ScreenSets(
       Shop shop, Frozen frozen, List<PlannedRun> runs, int movable, Set<List<String>> closed) {
     this.shop = shop;
+    news = frozen.news();
+    // a name that is reported broken must not come back to life
+    usedIds.addAll(news.brokenIds());
+    survivors =
+        frozen.survivors().stream().filter(line -> !closed.contains(List.of(line.id()))).toList();
     for (PlannedRun run : runs) {
       ScreenKey.of(run.print()).forEach(key -> numbers.putIfAbsent(key, numbers.size()));
     }
@@ -57,6 +66,7 @@ final class ScreenSets {
       if (!ofMovable.containsKey(keys)) {
         published.stream()
             .filter(set -> matches(set, keys) && !closed.contains(ids(set)))
+            .filter(set -> set.stream().noneMatch(line -> news.isSpent(line.id())))
             .max(
                 Comparator.comparing((List<ScreenLine> set) -> isFor(set, toMove))
                     .thenComparing(set -> set.get(0).readyAt().toInstant()))
@@ -95,24 +105,48 @@ final class ScreenSets {
         ids(set),
         ids -> {
           lines.put(list.size(), set);
-          return add(keys, ids, set.stream().map(ScreenLine::kept).toList());
+          return add(
+              keys,
+              ids,
+              set.stream().map(ScreenLine::kept).toList(),
+              Collections.nCopies(keys.size(), false));
         });
   }
 
-  private ScreenSet add(List<ScreenKey> keys, List<String> ids, List<Boolean> kept) {
-    list.add(new ScreenSet(list.size(), keys, ids, kept));
+  private ScreenSet add(
+      List<ScreenKey> keys, List<String> ids, List<Boolean> kept, List<Boolean> held) {
+    list.add(new ScreenSet(list.size(), keys, ids, kept, held));
     return list.get(list.size() - 1);
   }
 
   private ScreenSet makeSet(List<ScreenKey> keys) {
     List<String> ids = new ArrayList<>();
     List<Boolean> kept = new ArrayList<>();
+    List<Boolean> held = new ArrayList<>();
     for (int station = 0; station < keys.size(); station++) {
-      String stencil = keptStencil(keys.get(station));
+      ScreenKey key = keys.get(station);
+      String stencil = keptStencil(key);
+      Optional<ScreenLine> survivor = stencil == null ? survivor(key) : Optional.empty();
+      survivor.ifPresent(line -> usedSurvivors.put(line.id(), list.size()));
       kept.add(stencil != null);
-      ids.add(stencil != null ? stencil : newId(keys.get(station), station));
+      held.add(survivor.isPresent());
+      ids.add(
+          stencil != null
+              ? stencil
+              : survivor.map(ScreenLine::id).orElseGet(() -> newId(key, ids.size())));
     }
-    return add(keys, ids, kept);
+    return add(keys, ids, kept, held);
+  }
+
+  private Optional<ScreenLine> survivor(ScreenKey key) {
+    return survivors.stream()
+        .filter(line -> matches(line, key) && !usedSurvivors.containsKey(line.id()))
+        .findFirst();
+  }
+
+  /** The new set that a survivor of a broken one serves in. */
+  Optional<ScreenSet> findSetOfSurvivor(ScreenLine line) {
+    return Optional.ofNullable(usedSurvivors.get(line.id())).map(list::get);
   }
 
   private static boolean matches(List<ScreenLine> set, List<ScreenKey> keys) {
@@ -125,7 +159,8 @@ final class ScreenSets {
 
   /** Whether a screen in process is used by this plan. */
   boolean isAdopted(ScreenLine line) {
-    return lines.values().stream().anyMatch(set -> set.contains(line));
+    return usedSurvivors.containsKey(line.id())
+        || lines.values().stream().anyMatch(set -> set.contains(line));
   }
 
   private static boolean matches(ScreenLine line, ScreenKey key) {
@@ -189,22 +224,55 @@ final class ScreenSets {
   }
 
   private ScreenSetSpec spec(ScreenSet set, Horizon horizon) {
-    List<Integer> meshes = new ArrayList<>();
+    List<Integer> taken = new ArrayList<>();
+    List<Integer> held = new ArrayList<>();
+    ScreenNews.Resume resume = null;
     for (int station = 0; station < set.keys().size(); station++) {
-      if (!set.kept().get(station)) {
-        meshes.add(mesh(set.keys().get(station).meshPerCm(), set.keys().get(station).threadUm()));
+      ScreenKey key = set.keys().get(station);
+      int mesh = mesh(key.meshPerCm(), key.threadUm());
+      if (set.isMade(station)) {
+        taken.add(mesh);
+      } else if (!set.kept().get(station)) {
+        held.add(mesh);
       }
+      ScreenNews.Resume own = news.resume(set.ids().get(station));
+      resume = own != null ? own : resume;
     }
-    int readyAt = meshes.isEmpty() ? 0 : -1;
-    for (ScreenLine line : begunLines(set)) {
+    List<ScreenLine> begunLines = begunLines(set);
+    if (!begunLines.isEmpty() && resume != null) {
+      return new ScreenSetSpec(
+          set.keys().size(),
+          taken.size(),
+          new int[0],
+          ints(taken),
+          -1,
+          movableRuns(set),
+          resume.stage(),
+          horizon.secondsUp(resume.notBefore()));
+    }
+    int readyAt = taken.isEmpty() ? 0 : -1;
+    for (ScreenLine line : begunLines) {
       readyAt = Math.max(Math.max(readyAt, 0), horizon.secondsUp(line.readyAt()));
     }
+    int heldReady =
+        survivors.stream()
+            .filter(line -> set.ids().contains(line.id()))
+            .mapToInt(line -> horizon.secondsUp(line.readyAt()))
+            .max()
+            .orElse(0);
     return new ScreenSetSpec(
         set.keys().size(),
-        meshes.size(),
-        meshes.stream().mapToInt(Integer::intValue).toArray(),
-        readyAt,
-        movableRuns(set));
+        taken.size(),
+        ints(taken),
+        ints(held),
+        taken.isEmpty() ? Math.max(readyAt, heldReady) : readyAt,
+        movableRuns(set),
+        0,
+        Math.max(0, heldReady));
+  }
+
+  private static int[] ints(List<Integer> list) {
+    return list.stream().mapToInt(Integer::intValue).toArray();
   }
 
   /** Index of a mesh among the frame stocks; -1 if the plant has none. */

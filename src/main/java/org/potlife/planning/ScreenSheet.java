@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.potlife.sheet.PlanSheet.RunLine;
 import org.potlife.sheet.PlanSheet.ScreenLine;
 import org.potlife.sheet.PlanSheet.StepLine;
@@ -54,8 +55,13 @@ final class ScreenSheet {
       boolean kept = set.kept().get(station);
       ScreenLine begun = begun(set.ids().get(station));
       List<StepLine> steps = List.of();
-      if (begun != null) {
+      ScreenNews.Resume resume = mapped.frozen().news().resume(set.ids().get(station));
+      if (begun != null && (resume == null || kept)) {
         steps = begun.steps();
+      } else if (begun != null) {
+        steps = new ArrayList<>(begun.steps());
+        steps.addAll(steps(set, made, needed));
+        made++;
       } else if (!kept) {
         steps = steps(set, made, needed);
         made++;
@@ -72,7 +78,7 @@ final class ScreenSheet {
               key.meshPerCm(),
               key.threadUm(),
               kept,
-              begun != null ? begun.readyAt() : ready,
+              begun != null && resume == null ? begun.readyAt() : ready,
               released,
               steps));
     }
@@ -133,7 +139,7 @@ final class ScreenSheet {
   }
 
   private static int madeCount(ScreenSet set) {
-    return (int) set.kept().stream().filter(kept -> !kept).count();
+    return (int) IntStream.range(0, set.keys().size()).filter(set::isMade).count();
   }
 
   /** Walks the stages backwards from the moment that the run needs its screens. */

@@ -11,6 +11,19 @@ import org.potlife.simulation.ScreenRoomSpec.Place;
 /** Names of the stages and places of the screen room on the sheet, both ways. */
 final class ScreenSteps {
 
+  /** Stages in their order. */
+  static final List<String> STAGES =
+      List.of(
+          "degrease",
+          "dry-degreased",
+          "coat",
+          "dry-coated",
+          "expose",
+          "wash-out",
+          "dry-washed",
+          "post-expose",
+          "tape");
+
   private static final List<String> PLACES = List.of("sink", "bench", "exposure", "booth", "table");
 
   /** A place on the sheet. */

@@ -1,15 +1,13 @@
 package org.potlife.planning;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import org.potlife.dryer.Dryer;
 import org.potlife.ink.Ink;
 import org.potlife.ink.InkRoom;
 import org.potlife.ink.InkSystem;
+import org.potlife.room.RoomState;
 import org.potlife.screen.Cabinet;
-import org.potlife.screen.ClimatePeriod;
 import org.potlife.screen.Emulsion;
 import org.potlife.screen.FrameStock;
 import org.potlife.screen.ScreenRoom;
@@ -19,7 +17,6 @@ import org.potlife.shop.Press;
 import org.potlife.shop.Shop;
 import org.potlife.simulation.CostSpec;
 import org.potlife.simulation.DryerSpec;
-import org.potlife.simulation.Drying;
 import org.potlife.simulation.InkRoomSpec;
 import org.potlife.simulation.InkSpec;
 import org.potlife.simulation.PressSpec;
@@ -34,11 +31,14 @@ final class ShopMapper {
   private final Horizon horizon;
   private final List<StaffedTime> staffed;
   private final int openFrom;
+  private final RoomState rooms;
 
-  ShopMapper(Shop shop, Horizon horizon, List<StaffedTime> staffed, LocalDate day) {
+  ShopMapper(
+      Shop shop, Horizon horizon, List<StaffedTime> staffed, LocalDate day, RoomState rooms) {
     this.shop = shop;
     this.horizon = horizon;
     this.staffed = staffed;
+    this.rooms = rooms;
     openFrom = Math.max(0, horizon.startOf(day));
   }
 
@@ -135,36 +135,8 @@ final class ShopMapper {
     return new ScreenRoomSpec.Cabinet(
         cabinet.frames(),
         cabinet.gatherMinutes() * 60,
-        drying(cabinet, emulsion),
+        CabinetClimate.drying(cabinet, emulsion, rooms, horizon),
         new double[] {rinse, coat, rinse});
-  }
-
-  /** Each period holds until the next one starts; the last one over midnight until the first. */
-  private Drying drying(Cabinet cabinet, Emulsion emulsion) {
-    List<ClimatePeriod> periods = new ArrayList<>(cabinet.climate());
-    periods.sort(Comparator.comparing(ClimatePeriod::from));
-    List<Integer> from = new ArrayList<>();
-    List<Double> drive = new ArrayList<>();
-    for (int day = -1; day <= horizon.days() + 1; day++) {
-      LocalDate date = horizon.firstDay().plusDays(day);
-      for (ClimatePeriod period : periods) {
-        int at = horizon.seconds(date.atTime(period.from()).atZone(horizon.zone()).toInstant());
-        if (!from.isEmpty() && at <= from.get(from.size() - 1)) {
-          from.remove(from.size() - 1);
-          drive.remove(drive.size() - 1);
-        }
-        from.add(at);
-        drive.add(
-            org.potlife.screen.Drying.drivePa(
-                period.temperatureC(),
-                period.humidityPercent(),
-                emulsion.humidityLimitPercent(),
-                cabinet.airflowFactor()));
-      }
-    }
-    return new Drying(
-        from.stream().mapToInt(Integer::intValue).toArray(),
-        drive.stream().mapToDouble(Double::doubleValue).toArray());
   }
 
   InkRoomSpec inkRoom() {

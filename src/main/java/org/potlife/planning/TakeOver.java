@@ -105,6 +105,13 @@ final class TakeOver {
     }
     FramesUnderWay frames = frames();
     frames.closed().forEach(set -> closed.add(sets.list().get(set).ids()));
+    frozen.survivors().stream()
+        .filter(
+            line ->
+                sets.findSetOfSurvivor(line)
+                    .filter(set -> frames.closed().contains(set.index()))
+                    .isPresent())
+        .forEach(line -> closed.add(List.of(line.id())));
     return new TakenOver(
         empty.pressFree(),
         empty.lotFree(),
@@ -280,6 +287,9 @@ final class TakeOver {
     Map<String, ScreenSet> setOf = new HashMap<>();
     for (ScreenSet set : sets.list()) {
       sets.begunLines(set).forEach(line -> setOf.put(line.id(), set));
+    }
+    for (ScreenLine line : frozen.survivors()) {
+      sets.findSetOfSurvivor(line).ifPresent(set -> setOf.put(line.id(), set));
     }
     for (ScreenLine line : frozen.screens()) {
       int mesh = sets.mesh(line.meshPerCm(), line.threadUm());

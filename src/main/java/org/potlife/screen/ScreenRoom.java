@@ -59,4 +59,22 @@ public record ScreenRoom(
     shifts = shifts == null ? null : Collections.unmodifiableList(shifts);
     closures = closures == null ? List.of() : Collections.unmodifiableList(closures);
   }
+
+  /** The same room with other kept stencils. */
+  public ScreenRoom withKept(List<KeptStencil> stencils) {
+    return new ScreenRoom(
+        degreasingSinks,
+        coatingBenches,
+        exposureUnits,
+        washOutBooths,
+        tapingTables,
+        storeHumidityPercent,
+        emulsion,
+        stages,
+        cabinets,
+        frames,
+        stencils,
+        shifts,
+        closures);
+  }
 }

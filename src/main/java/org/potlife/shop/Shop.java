@@ -13,6 +13,7 @@ import org.potlife.dryer.Dryer;
 import org.potlife.ink.Ink;
 import org.potlife.ink.InkRoom;
 import org.potlife.ink.InkSystem;
+import org.potlife.screen.KeptStencil;
 import org.potlife.screen.ScreenRoom;
 
 /**
@@ -43,6 +44,22 @@ public record Shop(
     inks = inks == null ? null : Collections.unmodifiableList(inks);
     cloth = cloth == null ? new ClothRules(null, null, null, null, null) : cloth;
     settings = settings == null ? PlanSettings.defaults() : settings;
+  }
+
+  /** The same set-up with other kept stencils. */
+  public Shop withKept(List<KeptStencil> kept) {
+    return new Shop(
+        name,
+        timeZone,
+        currency,
+        presses,
+        dryers,
+        screenRoom.withKept(kept),
+        inkRoom,
+        inkSystems,
+        inks,
+        cloth,
+        settings);
   }
 
   /** The ink with this id, if the plant has it. */

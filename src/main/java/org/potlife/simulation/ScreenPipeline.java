@@ -13,6 +13,15 @@ final class ScreenPipeline {
   /** More tries than this, and the room never exposes in time what it coats. */
   private static final int MOST_COATINGS = 100;
 
+  /** Numbers of the stages at which a set can go on; degreasing is 0, coating 2, taping 8. */
+  private static final int DRY_DEGREASED = 1;
+
+  private static final int COATED = 2;
+  private static final int EXPOSED = 4;
+  private static final int WASH_OUT = 5;
+  private static final int DRY_WASHED = 6;
+  private static final int POST_EXPOSE = 7;
+
   private final Problem problem;
   private final ScreenRoomSpec room;
   private final int[] perMesh;
@@ -36,6 +45,9 @@ final class ScreenPipeline {
     if (screens == 0) {
       return 0;
     }
+    if (spec.fromStage() > 0) {
+      return goOn(state, set, spec, trace);
+    }
     int start = takeFrames(state, spec);
     if (start >= StaffedTime.NEVER) {
       return StaffedTime.NEVER;
@@ -43,9 +55,41 @@ final class ScreenPipeline {
     int t = hands(state, HandStage.DEGREASE, screens, start, set, trace);
     t = dry(state, DryStage.DEGREASED, screens, t, set, trace);
     t = coatAndExpose(state, screens, t, set, trace);
-    t = hands(state, HandStage.WASH_OUT, screens, t, set, trace);
-    t = dry(state, DryStage.WASHED, screens, t, set, trace);
-    t = hands(state, HandStage.POST_EXPOSE, screens, t, set, trace);
+    return Math.max(spec.notBefore(), finish(state, screens, t, EXPOSED, set, trace));
+  }
+
+  /** What was begun before the plan goes on with its next stage. */
+  private int goOn(ShopState state, int set, ScreenSetSpec spec, Trace trace) {
+    int screens = spec.toMake();
+    int from = spec.fromStage();
+    int dried = spec.notBefore();
+    int t = Math.max(0, dried);
+    if (from <= DRY_DEGREASED) {
+      t = dry(state, DryStage.DEGREASED, screens, t, set, trace);
+    }
+    if (from <= COATED) {
+      t = coatAndExpose(state, screens, t, set, trace);
+    } else if (from <= EXPOSED) {
+      dried = from < EXPOSED ? dry(state, DryStage.COATED, screens, t, set, trace) : dried;
+      t = hands(state, HandStage.EXPOSE, screens, Math.max(0, dried), set, trace);
+      if (t < StaffedTime.NEVER && lastExposure(screens, t) - dried > room.shelfLifeS()) {
+        return StaffedTime.NEVER;
+      }
+    }
+    return finish(state, screens, t, Math.max(from, EXPOSED + 1), set, trace);
+  }
+
+  private int finish(ShopState state, int screens, int exposed, int from, int set, Trace trace) {
+    int t = exposed;
+    if (from <= WASH_OUT) {
+      t = hands(state, HandStage.WASH_OUT, screens, t, set, trace);
+    }
+    if (from <= DRY_WASHED) {
+      t = dry(state, DryStage.WASHED, screens, t, set, trace);
+    }
+    if (from <= POST_EXPOSE) {
+      t = hands(state, HandStage.POST_EXPOSE, screens, t, set, trace);
+    }
     return hands(state, HandStage.TAPE, screens, t, set, trace);
   }
 
@@ -120,6 +164,9 @@ final class ScreenPipeline {
     ScreenSetSpec spec = problem.sets()[set];
     int reclaimed = releasedAt + room.reclaimS() * spec.screens();
     for (int mesh : spec.meshes()) {
+      state.frames[mesh].giveBack(reclaimed);
+    }
+    for (int mesh : spec.heldMeshes()) {
       state.frames[mesh].giveBack(reclaimed);
     }
   }

@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.potlife.order.Colour;
+import org.potlife.room.RoomState;
 import org.potlife.screen.Cabinet;
 import org.potlife.screen.ClimatePeriod;
 
@@ -16,7 +17,11 @@ class FormulasTest {
   private static final long MIDNIGHT = SmallShop.at("2026-12-01T00:00:00").toEpochSecond();
 
   private static Climate climate(ClimatePeriod... periods) {
-    return new Climate(new Cabinet("C", 1, 1.0, 1.0, 0, List.of(periods)), 60, SmallShop.BERLIN);
+    return new Climate(
+        new Cabinet("C", 1, 1.0, 1.0, 0, List.of(periods)),
+        60,
+        SmallShop.BERLIN,
+        RoomState.NOTHING);
   }
 
   private static ClimatePeriod period(String from, double t, double humidity) {

@@ -17,7 +17,7 @@ class StandsAloneTest {
           .importPackages("org.potlife.audit");
 
   @Test
-  void theAuditKnowsOnlyTheRecordsOfShopOrderAndSheet() {
+  void theAuditKnowsOnlyTheRecordsOfShopOrderRoomAndSheet() {
     classes()
         .should()
         .onlyDependOnClassesThat()
@@ -26,6 +26,7 @@ class StandsAloneTest {
             "org.potlife.audit",
             "org.potlife.shop",
             "org.potlife.order",
+            "org.potlife.room",
             "org.potlife.ink",
             "org.potlife.screen",
             "org.potlife.dryer",

@@ -159,7 +159,7 @@ final class BareShop {
 
   /** A new set of finished screens; returns its number. */
   int set(int screens, int readyMinute) {
-    sets.add(new ScreenSetSpec(screens, 0, new int[0], readyMinute * MINUTE, 0));
+    sets.add(new ScreenSetSpec(screens, 0, new int[0], new int[0], readyMinute * MINUTE, 0, 0, 0));
     return sets.size() - 1;
   }
 
@@ -247,7 +247,9 @@ final class BareShop {
       int set = i;
       ScreenSetSpec spec = sets.get(i);
       int uses = (int) runs.stream().filter(run -> run.set == set).count();
-      specs[i] = new ScreenSetSpec(spec.screens(), 0, spec.meshes(), spec.readyAt(), uses);
+      specs[i] =
+          new ScreenSetSpec(
+              spec.screens(), 0, spec.meshes(), new int[0], spec.readyAt(), uses, 0, 0);
     }
     return specs;
   }

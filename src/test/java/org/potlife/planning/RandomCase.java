@@ -11,6 +11,7 @@ import org.potlife.audit.Audit;
 import org.potlife.audit.AuditReport;
 import org.potlife.order.Order;
 import org.potlife.order.Print;
+import org.potlife.room.RoomState;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.shop.Shop;
 
@@ -22,7 +23,8 @@ record RandomCase(
     LocalDate day,
     Instant plannedAt,
     Optional<PlanSheet> published,
-    int solveSeconds) {
+    int solveSeconds,
+    RoomState rooms) {
 
   private static final List<ZoneId> ZONES =
       List.of(
@@ -53,19 +55,21 @@ record RandomCase(
             .plusMinutes(dice.mostly(dice.in(-600, 0), dice.in(0, 900), -2500))
             .plusSeconds(dice.mostly(0, 23))
             .toInstant();
-    return new RandomCase(seed, shop, orders.list(), day, plannedAt, Optional.empty(), 0);
+    return new RandomCase(
+        seed, shop, orders.list(), day, plannedAt, Optional.empty(), 0, RoomState.NOTHING);
   }
 
   RandomCase with(List<Order> others) {
-    return new RandomCase(seed, shop, others, day, plannedAt, published, solveSeconds);
+    return new RandomCase(seed, shop, others, day, plannedAt, published, solveSeconds, rooms);
   }
 
   RandomCase searched() {
-    return new RandomCase(seed, shop, orders, day, plannedAt, published, 1);
+    return new RandomCase(seed, shop, orders, day, plannedAt, published, 1, rooms);
   }
 
   PlanRequest request() {
-    return new PlanRequest(shop, orders, day, plannedAt, published, solveSeconds, seed);
+    return new PlanRequest(
+        rooms.standing(shop), orders, day, plannedAt, published, solveSeconds, seed, rooms);
   }
 
   PlanSheet plan() {
@@ -89,7 +93,7 @@ record RandomCase(
   }
 
   AuditReport audit(PlanSheet sheet) {
-    return Audit.of(shop, orders, sheet, published);
+    return Audit.of(rooms.standing(shop), orders, sheet, published, rooms);
   }
 
   /** What is wrong with the plan for this case; empty when it holds. */

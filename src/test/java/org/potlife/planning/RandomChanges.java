@@ -64,7 +64,14 @@ final class RandomChanges {
       orders.add(more.order("R-" + turn + "-" + minutes));
     }
     return new RandomCase(
-        before.seed(), before.shop(), orders, day, now, Optional.of(published), 0);
+        before.seed(),
+        before.shop(),
+        orders,
+        day,
+        now,
+        Optional.of(published),
+        0,
+        RandomReports.since(before, published, now, dice));
   }
 
   private Order resized(Order order) {

@@ -22,6 +22,11 @@ public class Rows {
     return number("select count(*) from shop_event where plant = ?", plant);
   }
 
+  public long eventsOf(String plant, String source) {
+    return number(
+        "select count(*) from shop_event where source = '" + source + "' and plant = ?", plant);
+  }
+
   public long keys(String plant) {
     return number("select count(*) from idempotency_key where plant = ?", plant);
   }

@@ -9,6 +9,7 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import org.hibernate.annotations.ColumnTransformer;
+import org.potlife.event.ShopEvent;
 
 /** A row of the table shop_event. */
 @Entity
@@ -35,4 +36,24 @@ public class ShopEventEntity extends PanacheEntityBase {
 
   @Column(name = "recorded_at")
   public Instant recordedAt;
+
+  /** What of the shop's state the event contradicts; null when it took effect. */
+  public String parked;
+
+  static boolean isKnown(String plant, String source, String eventId) {
+    return count("plant = ?1 and source = ?2 and eventId = ?3", plant, source, eventId) > 0;
+  }
+
+  static void record(ShopEvent event, String parked, Instant recordedAt) {
+    ShopEventEntity row = new ShopEventEntity();
+    row.plant = event.plant();
+    row.source = event.source();
+    row.eventId = event.id();
+    row.type = ShopEvent.PREFIX + event.type();
+    row.time = event.time();
+    row.data = event.data().toString();
+    row.recordedAt = recordedAt;
+    row.parked = parked;
+    row.persist();
+  }
 }

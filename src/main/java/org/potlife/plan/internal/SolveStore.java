@@ -18,6 +18,8 @@ import org.potlife.plan.PlanChange;
 import org.potlife.plan.PlanState;
 import org.potlife.planning.PlanRequest;
 import org.potlife.planning.SolveWatch.Progress;
+import org.potlife.room.RoomState;
+import org.potlife.room.Rooms;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.shop.Shops;
 import org.potlife.shop.StoredShop;
@@ -33,6 +35,7 @@ class SolveStore {
   private final PlanMapping mapping;
   private final Shops shops;
   private final Orders orders;
+  private final Rooms rooms;
   private final Event<PlanChange> changes;
   private final Clock clock;
 
@@ -42,12 +45,14 @@ class SolveStore {
       PlanMapping mapping,
       Shops shops,
       Orders orders,
+      Rooms rooms,
       Event<PlanChange> changes,
       Clock clock) {
     this.entities = entities;
     this.mapping = mapping;
     this.shops = shops;
     this.orders = orders;
+    this.rooms = rooms;
     this.changes = changes;
     this.clock = clock;
   }
@@ -76,9 +81,14 @@ class SolveStore {
     // the stamp before the orders: a change in between makes the plan stale, never unnoticed
     StoredShop shop = shops.getShop(e.plant);
     Optional<PlanEntity> published = findPublished(e.plant);
-    PlanBasis basis =
-        new PlanBasis(shop.shop(), orders.listOpen(e.plant), published.map(p -> p.id).orElse(null));
     Instant plannedAt = clock.instant().truncatedTo(ChronoUnit.SECONDS);
+    RoomState reported = rooms.stateAt(e.plant, plannedAt);
+    PlanBasis basis =
+        new PlanBasis(
+            reported.standing(shop.shop()),
+            orders.listOpen(e.plant),
+            published.map(p -> p.id).orElse(null),
+            reported);
     e.attempts++;
     e.dataStamp = shop.dataStamp();
     e.plannedAt = plannedAt;
@@ -91,7 +101,8 @@ class SolveStore {
             plannedAt,
             published.flatMap(mapping::sheet),
             e.solveSeconds,
-            e.seed);
+            e.seed,
+            basis.rooms());
     return Optional.of(new Begun(request, basis, e.publishWhenSound));
   }
 

@@ -53,7 +53,39 @@ public class Bodies {
     return bind(tree, type, values -> join(eachViolations(values), check.apply(values)));
   }
 
+  /**
+   * The body as a tree, for what can have several shapes.
+   *
+   * @throws ProblemException 400 when it is not JSON
+   */
+  public JsonNode readTree(byte[] body) {
+    return JsonText.parse(mapper, body);
+  }
+
+  /**
+   * A part of a tree as a record.
+   *
+   * @param errors receives what is wrong, with pointers from the part on
+   * @return null when something is wrong
+   */
+  public <T> T readPart(JsonNode part, Class<T> type, List<FieldError> errors) {
+    List<FieldError> wrong = new ArrayList<>();
+    T value = bind(part.deepCopy(), type, this::violations, wrong);
+    errors.addAll(wrong);
+    return wrong.isEmpty() ? value : null;
+  }
+
   private <T> T bind(JsonNode tree, Type type, Function<T, List<FieldError>> check) {
+    List<FieldError> errors = new ArrayList<>();
+    T value = bind(tree, type, check, errors);
+    if (!errors.isEmpty()) {
+      throw ProblemException.invalid(errors);
+    }
+    return value;
+  }
+
+  private <T> T bind(
+      JsonNode tree, Type type, Function<T, List<FieldError>> check, List<FieldError> all) {
     var wanted = mapper.getTypeFactory().constructType(type);
     List<FieldError> errors =
         wanted.isCollectionLikeType()
@@ -69,9 +101,7 @@ public class Bodies {
         errors = join(errors, List.of(new FieldError(pointer(e), "cannot be read here")));
       }
     }
-    if (!errors.isEmpty()) {
-      throw ProblemException.invalid(errors);
-    }
+    all.addAll(errors);
     return value;
   }
 
