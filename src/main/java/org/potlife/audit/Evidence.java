@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.potlife.order.Order;
 import org.potlife.sheet.PlanSheet;
+import org.potlife.sheet.PlanSheet.BatchLine;
 import org.potlife.shop.Press;
 import org.potlife.shop.Shop;
 
@@ -106,6 +107,13 @@ final class Evidence {
                 before.mixFrom() != null && before.mixFrom().toEpochSecond() < plannedAt()
                     || batch.uses().stream().anyMatch(use -> isFrozen(use.run().id())))
         .isPresent();
+  }
+
+  /** The batch as it was published, if it serves a frozen run or was begun before the planning. */
+  Optional<BatchLine> madeBefore(BatchFacts batch) {
+    return isTakenOver(batch)
+        ? published.flatMap(plan -> plan.batch(batch.id()))
+        : Optional.empty();
   }
 
   /** Runs that must stay as published. */

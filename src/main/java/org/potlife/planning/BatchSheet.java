@@ -109,7 +109,7 @@ final class BatchSheet {
     InkSystem system = shop.findInkSystem(ink.system()).orElseThrow();
     int drawn = drawn(uses);
     int massG = RecipeMass.roundUpToStep(drawn + room.reserveG(), room.scaleStepG());
-    List<Integer> masses = RecipeMass.components(massG, ink.recipe());
+    List<Integer> masses = RecipeMass.components(massG, ink.recipe(), room.scaleStepG());
     List<ComponentLine> components = new ArrayList<>();
     int retarderG = 0;
     for (int i = 0; i < masses.size(); i++) {
@@ -126,7 +126,7 @@ final class BatchSheet {
         system.process().toString(),
         massG,
         components,
-        activated ? RecipeMass.agentG(massG, ink.agentPercent(), room.scaleStepG()) : 0,
+        activated ? agentG(massG, ink, system) : 0,
         activated ? ink.agentPercent() : 0,
         retarderG,
         horizon.time(batch.mixFrom()),
@@ -138,6 +138,15 @@ final class BatchSheet {
         massG - drawn,
         runs(uses),
         uses);
+  }
+
+  private int agentG(int massG, Ink ink, InkSystem system) {
+    return RecipeMass.agentG(
+        massG,
+        ink.agentPercent(),
+        system.agentMinPercent(),
+        system.agentMaxPercent(),
+        shop.inkRoom().scaleStepG());
   }
 
   private String id(Ink ink, Trace.Batch batch, Set<String> ids) {
