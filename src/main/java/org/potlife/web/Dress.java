@@ -83,6 +83,17 @@ final class Dress {
     };
   }
 
+  /** How batches are cut, by the name on the list. */
+  static String cuttingRule(String rule) {
+    return switch (rule) {
+      case "plan" -> "this plan";
+      case "batch-per-run" -> "one batch per run";
+      case "batch-per-ink" -> "one batch per ink, split where pot life or container force it";
+      case "whole-day-at-once" -> "the whole day's ink at its first use, dead ink made anew";
+      default -> rule;
+    };
+  }
+
   /** Money to the cent. */
   static String money(double amount) {
     return BigDecimal.valueOf(amount).setScale(2, RoundingMode.HALF_UP).toPlainString();

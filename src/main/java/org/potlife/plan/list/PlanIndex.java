@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.potlife.ink.Ink;
 import org.potlife.order.Order;
 import org.potlife.order.Print;
+import org.potlife.planning.GramsPerPiece;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.sheet.PlanSheet.BatchLine;
 import org.potlife.sheet.PlanSheet.LateLine;
@@ -32,6 +33,7 @@ public final class PlanIndex {
   private final Map<String, ScreenLine> screens;
   private final Map<String, LateLine> late;
   private final Map<String, Ink> inks;
+  private final GramsPerPiece gramsPerPiece;
 
   public PlanIndex(Shop shop, List<Order> orders, PlanSheet sheet) {
     this.shop = shop;
@@ -44,6 +46,7 @@ public final class PlanIndex {
     this.screens = byName(sheet.screens(), ScreenLine::id);
     this.late = byName(sheet.late(), LateLine::order);
     this.inks = byName(shop.inks(), Ink::id);
+    this.gramsPerPiece = new GramsPerPiece(shop);
   }
 
   private static <T> Map<String, T> byName(List<T> list, Function<T, String> name) {
@@ -124,6 +127,11 @@ public final class PlanIndex {
 
   Optional<Ink> findInk(String id) {
     return Optional.ofNullable(inks.get(id));
+  }
+
+  /** What the plan reckons each colour to take on a piece. */
+  GramsPerPiece gramsPerPiece() {
+    return gramsPerPiece;
   }
 
   InkChip chip(String ink) {
