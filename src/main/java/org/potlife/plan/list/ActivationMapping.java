@@ -49,7 +49,7 @@ final class ActivationMapping {
     return plan.dayOf(batch.mixFrom()).equals(day) || plan.dayOf(batch.activateFrom()).equals(day);
   }
 
-  private Batch batch(BatchLine b) {
+  Batch batch(BatchLine b) {
     boolean activated = b.agentG() > 0;
     return new Batch(
         b.id(),
