@@ -3,6 +3,7 @@ package org.potlife.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.shop.Shop;
@@ -39,6 +40,12 @@ public final class Audit {
 
   private Audit() {}
 
+  /** Audits a plan of a plant whose rooms have reported nothing. */
+  public static AuditReport of(
+      Shop shop, List<Order> orders, PlanSheet sheet, Optional<PlanSheet> published) {
+    return of(shop, orders, sheet, published, InkReport.NOTHING);
+  }
+
   /**
    * Audits a plan. Never throws for what is on the sheet: what cannot be read is a finding.
    *
@@ -46,12 +53,17 @@ public final class Audit {
    * @param orders all open orders, valid in themselves
    * @param sheet the plan
    * @param published the plan in force when this one was made, whose frozen runs must stay
+   * @param ink what the ink room had told when the plan was made
    */
   public static AuditReport of(
-      Shop shop, List<Order> orders, PlanSheet sheet, Optional<PlanSheet> published) {
+      Shop shop,
+      List<Order> orders,
+      PlanSheet sheet,
+      Optional<PlanSheet> published,
+      InkReport ink) {
     List<RuleResult> results = new ArrayList<>();
     Notes reading = new Notes(EvidenceReader.NUMBER);
-    Evidence evidence = new EvidenceReader(shop, orders, sheet, published, reading).read();
+    Evidence evidence = new EvidenceReader(shop, orders, sheet, published, ink, reading).read();
     results.add(reading.result(EvidenceReader.TITLE));
     for (Rule rule : RULES) {
       Notes notes = new Notes(rule.number());

@@ -27,6 +27,7 @@ final class Evidence {
   private final Set<String> frozen;
   private final Lines lines;
   private final Stretch window;
+  private final InkReports ink;
   private final Map<String, List<RunFacts>> sequences = new HashMap<>();
   private final Map<String, Staffed> pressTime = new HashMap<>();
   private Staffed screenRoomTime;
@@ -49,7 +50,8 @@ final class Evidence {
       Optional<Published> published,
       Set<String> frozen,
       Lines lines,
-      Stretch window) {
+      Stretch window,
+      InkReports ink) {
     this.shop = shop;
     this.orders = orders;
     this.sheet = sheet;
@@ -57,6 +59,7 @@ final class Evidence {
     this.frozen = frozen;
     this.lines = lines;
     this.window = window;
+    this.ink = ink;
     for (Press press : shop.presses()) {
       sequences.put(
           press.id(),
@@ -69,6 +72,16 @@ final class Evidence {
 
   Shop shop() {
     return shop;
+  }
+
+  /** What the ink room had told when the plan was made. */
+  InkReports ink() {
+    return ink;
+  }
+
+  /** Whether the run is under way: what it draws is a fact. */
+  boolean isUnderWay(RunFacts run) {
+    return isFrozen(run.id()) && run.setUpStart() < plannedAt();
   }
 
   /** Open orders by reference. */
@@ -104,7 +117,10 @@ final class Evidence {
         .flatMap(plan -> plan.batch(batch.id()))
         .filter(
             before ->
-                before.mixFrom() != null && before.mixFrom().toEpochSecond() < plannedAt()
+                ink.isMarked(batch.id())
+                    || !batch.fromStock()
+                        && before.mixFrom() != null
+                        && before.mixFrom().toEpochSecond() < plannedAt()
                     || batch.uses().stream().anyMatch(use -> isFrozen(use.run().id())))
         .isPresent();
   }

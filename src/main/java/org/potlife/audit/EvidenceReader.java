@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.sheet.PlanSheet.BatchLine;
@@ -33,15 +34,24 @@ final class EvidenceReader {
   private final PlanSheet sheet;
   private final Optional<PlanSheet> published;
   private final Notes notes;
+  private final InkReport inkReport;
+  private final InkReports inkReports;
   private final Map<String, RunFacts> runs = new LinkedHashMap<>();
   private LineReader reader;
 
   EvidenceReader(
-      Shop shop, List<Order> orders, PlanSheet sheet, Optional<PlanSheet> published, Notes notes) {
+      Shop shop,
+      List<Order> orders,
+      PlanSheet sheet,
+      Optional<PlanSheet> published,
+      InkReport ink,
+      Notes notes) {
     this.shop = shop;
     this.sheet = sheet;
     this.published = published;
     this.notes = notes;
+    inkReport = ink;
+    inkReports = new InkReports(ink);
     orders.forEach(order -> this.orders.put(order.reference(), order));
   }
 
@@ -55,7 +65,8 @@ final class EvidenceReader {
           before,
           Set.of(),
           new Evidence.Lines(0, 0, List.of(), List.of(), List.of(), List.of()),
-          new Stretch(0, 0));
+          new Stretch(0, 0),
+          inkReports);
     }
     long plannedAt = sheet.plannedAt().toEpochSecond();
     reader = new LineReader(notes, plannedAt);
@@ -64,7 +75,7 @@ final class EvidenceReader {
     reader.lines(sheet.late(), "plan", "late orders");
     reader.lines(sheet.unplaced(), "plan", "unplaced runs");
     reader.lines(sheet.frozen(), "plan", "frozen runs");
-    RunReader runReader = new RunReader(shop, orders, reader);
+    RunReader runReader = new RunReader(shop, orders, inkReport.learned(), reader);
     for (RunLine line : reader.lines(sheet.runs(), "plan", "runs")) {
       if (named(line.id(), runs.containsKey(line.id()), "run")) {
         runReader.read(line).ifPresent(run -> runs.put(run.id(), run));
@@ -87,7 +98,8 @@ final class EvidenceReader {
             batches,
             screens,
             belts),
-        reader.window());
+        reader.window(),
+        inkReports);
   }
 
   private boolean headerLegible() {
@@ -127,6 +139,11 @@ final class EvidenceReader {
             plan.frozen(
                     sheet.plannedAt().plusMinutes(shop.settings().freezeMinutes()), orders.keySet())
                 .forEach(run -> ids.add(run.id())));
+    before.ifPresent(
+        plan ->
+            inkReports
+                .withoutInk(plan.runs(), plan.batches(), sheet.plannedAt().toInstant())
+                .forEach(ids::remove));
     return ids;
   }
 

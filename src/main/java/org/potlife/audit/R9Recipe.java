@@ -34,6 +34,16 @@ final class R9Recipe implements Rule {
   public void check(Evidence evidence, Notes notes) {
     int step = evidence.shop().inkRoom().scaleStepG();
     for (BatchFacts batch : evidence.batches()) {
+      if (batch.fromStock()) {
+        notes.check(
+            Completeness.there(batch.line().components()).isEmpty()
+                && batch.line().agentG() == 0
+                && batch.line().retarderG() == 0,
+            batch.id(),
+            "is from the shelf and has nothing to weigh");
+        process(batch, notes);
+        continue;
+      }
       Optional<BatchLine> made =
           evidence.madeBefore(batch).filter(before -> before.massG() == batch.line().massG());
       if (made.isPresent()) {
@@ -42,14 +52,18 @@ final class R9Recipe implements Rule {
       }
       recipe(batch, step, notes);
       agent(batch, step, notes);
-      notes.check(
-          batch.system().process().toString().equals(batch.line().process()),
-          batch.id(),
-          "is written as %s, ink %s is %s",
-          batch.line().process(),
-          batch.ink().id(),
-          batch.system().process());
+      process(batch, notes);
     }
+  }
+
+  private static void process(BatchFacts batch, Notes notes) {
+    notes.check(
+        batch.system().process().toString().equals(batch.line().process()),
+        batch.id(),
+        "is written as %s, ink %s is %s",
+        batch.line().process(),
+        batch.ink().id(),
+        batch.system().process());
   }
 
   private static void asMade(BatchLine line, BatchLine made, Notes notes) {

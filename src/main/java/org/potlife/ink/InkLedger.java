@@ -64,28 +64,12 @@ public record InkLedger(
 
   public InkLedger mixed(int g) {
     return new InkLedger(
-        plannedG,
-        mixedG + g,
-        agentG,
-        foundG,
-        printedG,
-        screensG,
-        returnedG,
-        discardedG,
-        lostG);
+        plannedG, mixedG + g, agentG, foundG, printedG, screensG, returnedG, discardedG, lostG);
   }
 
   public InkLedger activated(int g) {
     return new InkLedger(
-        plannedG,
-        mixedG,
-        agentG + g,
-        foundG,
-        printedG,
-        screensG,
-        returnedG,
-        discardedG,
-        lostG);
+        plannedG, mixedG, agentG + g, foundG, printedG, screensG, returnedG, discardedG, lostG);
   }
 
   /**
@@ -113,15 +97,7 @@ public record InkLedger(
    */
   public InkLedger returned(int g) {
     return new InkLedger(
-        plannedG,
-        mixedG,
-        agentG,
-        foundG,
-        printedG,
-        screensG,
-        returnedG + g,
-        discardedG,
-        lostG);
+        plannedG, mixedG, agentG, foundG, printedG, screensG, returnedG + g, discardedG, lostG);
   }
 
   /**
@@ -131,15 +107,7 @@ public record InkLedger(
    */
   public InkLedger discarded(int g) {
     return new InkLedger(
-        plannedG,
-        mixedG,
-        agentG,
-        foundG,
-        printedG,
-        screensG,
-        returnedG,
-        discardedG + g,
-        lostG);
+        plannedG, mixedG, agentG, foundG, printedG, screensG, returnedG, discardedG + g, lostG);
   }
 
   /** The container is empty: what should be left is lost. */

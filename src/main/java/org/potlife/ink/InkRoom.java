@@ -27,6 +27,8 @@ import org.potlife.shop.Shift;
  * @param useByWarningMinutes a use that ends less than this before the end of the pot life is
  *     marked on the list, minutes, default 30
  * @param leftovers what becomes of activated ink after its pot life, default waste
+ * @param lightFrom cloth of this lightness and more is light: ink that is for light garments alone
+ *     may be printed on it, 0 (black) to 100 (white), default 60
  * @param shifts staffed time
  * @param closures exceptions to the shifts
  */
@@ -41,6 +43,7 @@ public record InkRoom(
     @Min(0) @Max(20000) Integer reserveG,
     @Min(0) @Max(1440) Integer useByWarningMinutes,
     Leftovers leftovers,
+    @DecimalMin("0") @DecimalMax("100") Double lightFrom,
     @NotEmpty List<@NotNull @Valid Shift> shifts,
     List<@NotNull @Valid Closure> closures) {
 
@@ -55,6 +58,7 @@ public record InkRoom(
     reserveG = reserveG == null ? 50 : reserveG;
     useByWarningMinutes = useByWarningMinutes == null ? 30 : useByWarningMinutes;
     leftovers = leftovers == null ? Leftovers.WASTE : leftovers;
+    lightFrom = lightFrom == null ? 60.0 : lightFrom;
     shifts = shifts == null ? null : Collections.unmodifiableList(shifts);
     closures = closures == null ? List.of() : Collections.unmodifiableList(closures);
   }
@@ -80,6 +84,7 @@ public record InkRoom(
         screenChargeG,
         lossPercent,
         reserveG,
+        null,
         null,
         null,
         shifts,

@@ -26,7 +26,7 @@ import org.potlife.sheet.PlanSheet.ScreenLine;
  */
 record Frozen(List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> screens) {
 
-  static Frozen from(PlanRequest request) {
+  static Frozen from(PlanRequest request, BatchNews ink) {
     Optional<PlanSheet> published = request.published();
     if (published.isEmpty()) {
       return new Frozen(List.of(), List.of(), List.of());
@@ -37,6 +37,7 @@ record Frozen(List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> scre
     for (RunLine line : published.get().runs()) {
       if (open.contains(line.order())
           && line.setUpStart().toInstant().isBefore(until)
+          && !ink.lacksInk(line)
           && request.shop().findPress(line.press()).isPresent()) {
         runs.add(line);
       }
@@ -45,7 +46,11 @@ record Frozen(List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> scre
     Set<String> ids = runs.stream().map(RunLine::id).collect(Collectors.toSet());
     List<BatchLine> batches =
         published.get().batches().stream()
-            .filter(batch -> begun(batch, request) || batch.runs().stream().anyMatch(ids::contains))
+            .filter(
+                batch ->
+                    begun(ink.standing(batch), request, ink)
+                        || batch.runs().stream().anyMatch(ids::contains))
+            .map(ink::standing)
             .toList();
     Set<String> wanted = new HashSet<>(ids);
     // the screens of a set go through the room together
@@ -64,8 +69,10 @@ record Frozen(List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> scre
         && screen.steps().get(0).from().toInstant().isBefore(request.plannedAt());
   }
 
-  private static boolean begun(BatchLine batch, PlanRequest request) {
-    return batch.mixFrom().toInstant().isBefore(request.plannedAt())
+  private static boolean begun(BatchLine batch, PlanRequest request, BatchNews ink) {
+    return !batch.fromStock()
+        && !ink.isGone(batch.id())
+        && (ink.isMarked(batch.id()) || batch.mixFrom().toInstant().isBefore(request.plannedAt()))
         && (batch.useBy() == null || batch.useBy().toInstant().isAfter(request.plannedAt()));
   }
 

@@ -1,7 +1,9 @@
 package org.potlife.planning;
 
+import java.util.List;
 import org.potlife.ink.Ink;
 import org.potlife.ink.InkPerPiece;
+import org.potlife.ink.LearnedGrams;
 import org.potlife.ink.Mesh;
 import org.potlife.order.Colour;
 import org.potlife.order.Print;
@@ -11,9 +13,14 @@ import org.potlife.shop.Shop;
 public final class GramsPerPiece {
 
   private final Shop shop;
+  private final List<LearnedGrams> learned;
 
-  public GramsPerPiece(Shop shop) {
+  /**
+   * @param learned what closed runs took; stands above the estimate, below what came with the order
+   */
+  public GramsPerPiece(Shop shop, List<LearnedGrams> learned) {
     this.shop = shop;
+    this.learned = List.copyOf(learned);
   }
 
   /**
@@ -36,6 +43,13 @@ public final class GramsPerPiece {
                 ink.densityGPerCm3(),
                 print.passes(),
                 ink.transferFactor()));
-    return colour.measuredG() == null ? estimate : estimate.setByHand(colour.measuredG());
+    if (colour.measuredG() != null) {
+      return estimate.setByHand(colour.measuredG());
+    }
+    return learned.stream()
+        .filter(of -> of.isOf(print.design(), print.position(), colour.ink(), estimate.inputs()))
+        .findFirst()
+        .map(found -> estimate.measured(found.grams(), found.observations()))
+        .orElse(estimate);
   }
 }

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.shop.Shop;
@@ -18,6 +19,7 @@ import org.potlife.shop.Shop;
  * @param published the plan in force, whose frozen runs are taken over
  * @param solveSeconds search time after the first plan, seconds
  * @param seed seed of the search
+ * @param ink what the ink room has told up to the present moment
  */
 public record PlanRequest(
     Shop shop,
@@ -26,9 +28,22 @@ public record PlanRequest(
     Instant plannedAt,
     Optional<PlanSheet> published,
     int solveSeconds,
-    long seed) {
+    long seed,
+    InkReport ink) {
 
   public PlanRequest {
     orders = List.copyOf(orders);
+  }
+
+  /** Of a plant whose rooms have reported nothing. */
+  public PlanRequest(
+      Shop shop,
+      List<Order> orders,
+      LocalDate day,
+      Instant plannedAt,
+      Optional<PlanSheet> published,
+      int solveSeconds,
+      long seed) {
+    this(shop, orders, day, plannedAt, published, solveSeconds, seed, InkReport.NOTHING);
   }
 }

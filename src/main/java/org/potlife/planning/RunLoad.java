@@ -19,9 +19,9 @@ final class RunLoad {
   private final Shop shop;
   private final GramsPerPiece perPiece;
 
-  RunLoad(Shop shop) {
-    this.shop = shop;
-    perPiece = new GramsPerPiece(shop);
+  RunLoad(PlanRequest request) {
+    shop = request.shop();
+    perPiece = new GramsPerPiece(shop, request.ink().learned());
   }
 
   /** Grams per piece by ink, in order of first use. */

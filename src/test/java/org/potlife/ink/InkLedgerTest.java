@@ -19,8 +19,7 @@ class InkLedgerTest {
   @Test
   void theFateOfEveryGramOfADischargeBatch() {
     InkLedger closed = BATCH.used(700, 80).discarded(250).emptied();
-    assertThat(closed)
-        .isEqualTo(new InkLedger(1000, 1010, 60, 0, 700, 80, 0, 250, 40));
+    assertThat(closed).isEqualTo(new InkLedger(1000, 1010, 60, 0, 700, 80, 0, 250, 40));
     assertThat(closed.leftG()).isZero();
   }
 

@@ -46,7 +46,7 @@ public final class PlanIndex {
     this.screens = byName(sheet.screens(), ScreenLine::id);
     this.late = byName(sheet.late(), LateLine::order);
     this.inks = byName(shop.inks(), Ink::id);
-    this.gramsPerPiece = new GramsPerPiece(shop);
+    this.gramsPerPiece = new GramsPerPiece(shop, List.of());
   }
 
   private static <T> Map<String, T> byName(List<T> list, Function<T, String> name) {
