@@ -20,9 +20,11 @@ final class InkReports {
   private final Map<String, MarkedBatch> marked = new HashMap<>();
   private final List<StockInk> stock;
   private final boolean learned;
+  private final Map<String, Integer> recipeVersions;
 
   InkReports(InkReport report) {
     report.marked().forEach(mark -> marked.put(mark.batch(), mark));
+    recipeVersions = report.recipeVersions();
     learned = !report.learned().isEmpty();
     stock =
         report.stock().stream()
@@ -33,6 +35,11 @@ final class InkReports {
   /** Whether closed runs have taught other grams per piece than the estimate. */
   boolean hasLearned() {
     return learned;
+  }
+
+  /** Version of the ink's recipe in force; null when nobody counts. */
+  Integer recipeVersion(String ink) {
+    return recipeVersions.get(ink);
   }
 
   boolean isMarked(String batch) {

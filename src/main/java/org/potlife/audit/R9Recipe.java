@@ -50,6 +50,13 @@ final class R9Recipe implements Rule {
         asMade(batch.line(), made.get(), notes);
         continue;
       }
+      notes.check(
+          Objects.equals(
+              batch.line().recipeVersion(), evidence.ink().recipeVersion(batch.ink().id())),
+          batch.id(),
+          "is weighed by version %s of the recipe, in force is %s",
+          batch.line().recipeVersion(),
+          evidence.ink().recipeVersion(batch.ink().id()));
       recipe(batch, step, notes);
       agent(batch, step, notes);
       process(batch, notes);

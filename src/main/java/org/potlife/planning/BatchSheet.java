@@ -156,7 +156,9 @@ final class BatchSheet {
         batch.mixer() + 1,
         massG - drawn,
         runs(uses),
-        uses);
+        uses,
+        null,
+        mapped.request().ink().recipeVersions().get(ink.id()));
   }
 
   private int agentG(int massG, Ink ink, InkSystem system) {

@@ -9,6 +9,7 @@ import org.potlife.ink.Ink;
 import org.potlife.ink.InkSystem;
 import org.potlife.order.Colour;
 import org.potlife.order.Garments;
+import org.potlife.order.GramsPerPiece;
 import org.potlife.order.Print;
 import org.potlife.shop.Shop;
 import org.potlife.simulation.RunSpec.BeltFeed;

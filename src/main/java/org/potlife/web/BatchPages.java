@@ -15,6 +15,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.potlife.plan.list.ActivationList;
 import org.potlife.plan.list.ActivationList.Batch;
 import org.potlife.plan.list.BatchSheet;
+import org.potlife.room.InkBook;
 
 /** What belongs to one bucket of ink: its page and its label. */
 @Path("/plants/{plant}/plans/{id}/pages")
@@ -22,10 +23,12 @@ import org.potlife.plan.list.BatchSheet;
 public class BatchPages {
 
   private final SheetDesk desk;
+  private final InkBook book;
 
   @Inject
-  BatchPages(SheetDesk desk) {
+  BatchPages(SheetDesk desk, InkBook book) {
     this.desk = desk;
+    this.book = book;
   }
 
   @GET
@@ -48,6 +51,7 @@ public class BatchPages {
                           day,
                           new WallTime(plan.zone(), day.day()),
                           sheet,
+                          book.find(plant, sheet.batch().id()).orElse(null),
                           BatchLabel.of(sheet.batch(), head, uri.getBaseUri()));
                     }));
   }

@@ -10,6 +10,7 @@ import org.potlife.plan.list.LateList;
 import org.potlife.plan.list.PlanOverview;
 import org.potlife.plan.list.PressList;
 import org.potlife.plan.list.ScreenList;
+import org.potlife.room.InkContainer;
 
 /** The sheets. */
 @CheckedTemplate(basePath = "pages")
@@ -23,7 +24,7 @@ final class Pages {
   static native TemplateInstance activations(PageHead head, WallTime time, ActivationList list);
 
   static native TemplateInstance batch(
-      PageHead head, WallTime time, BatchSheet sheet, BatchLabel label);
+      PageHead head, WallTime time, BatchSheet sheet, InkContainer told, BatchLabel label);
 
   static native TemplateInstance labels(
       PageHead head, WallTime time, List<BatchLabel> labels, boolean single);

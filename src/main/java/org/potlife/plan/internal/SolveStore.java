@@ -18,6 +18,7 @@ import org.potlife.plan.PlanChange;
 import org.potlife.plan.PlanState;
 import org.potlife.planning.PlanRequest;
 import org.potlife.planning.SolveWatch.Progress;
+import org.potlife.room.InkBook;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.shop.Shops;
 import org.potlife.shop.StoredShop;
@@ -33,6 +34,7 @@ class SolveStore {
   private final PlanMapping mapping;
   private final Shops shops;
   private final Orders orders;
+  private final InkBook ink;
   private final Event<PlanChange> changes;
   private final Clock clock;
 
@@ -42,12 +44,14 @@ class SolveStore {
       PlanMapping mapping,
       Shops shops,
       Orders orders,
+      InkBook ink,
       Event<PlanChange> changes,
       Clock clock) {
     this.entities = entities;
     this.mapping = mapping;
     this.shops = shops;
     this.orders = orders;
+    this.ink = ink;
     this.changes = changes;
     this.clock = clock;
   }
@@ -76,9 +80,13 @@ class SolveStore {
     // the stamp before the orders: a change in between makes the plan stale, never unnoticed
     StoredShop shop = shops.getShop(e.plant);
     Optional<PlanEntity> published = findPublished(e.plant);
-    PlanBasis basis =
-        new PlanBasis(shop.shop(), orders.listOpen(e.plant), published.map(p -> p.id).orElse(null));
     Instant plannedAt = clock.instant().truncatedTo(ChronoUnit.SECONDS);
+    PlanBasis basis =
+        new PlanBasis(
+            shop.shop(),
+            orders.listOpen(e.plant),
+            published.map(p -> p.id).orElse(null),
+            ink.reportAt(e.plant, plannedAt));
     e.attempts++;
     e.dataStamp = shop.dataStamp();
     e.plannedAt = plannedAt;
@@ -91,7 +99,8 @@ class SolveStore {
             plannedAt,
             published.flatMap(mapping::sheet),
             e.solveSeconds,
-            e.seed);
+            e.seed,
+            basis.ink());
     return Optional.of(new Begun(request, basis, e.publishWhenSound));
   }
 

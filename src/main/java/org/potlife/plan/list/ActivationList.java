@@ -44,6 +44,8 @@ public record ActivationList(
    * @param mixer number of the mixer, from 1
    * @param reserveG part of the mass that no run asks for, g
    * @param uses runs that draw from it, in order
+   * @param stock whether it stands on the shelf and only has to be fetched
+   * @param recipeVersion version of the recipe that it is weighed by; null when unknown
    * @param warnings what to look at twice; empty when there is nothing
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -66,6 +68,8 @@ public record ActivationList(
       int mixer,
       int reserveG,
       List<Use> uses,
+      boolean stock,
+      Integer recipeVersion,
       List<String> warnings) {
 
     /** Ids of the runs that draw from it, in order. */

@@ -44,8 +44,14 @@ final class ActivationMapping {
         agentG > 0 ? InkCautions.lines() : List.of());
   }
 
-  /** A batch mixed the evening before and activated in the morning is work of both days. */
+  /**
+   * A batch mixed the evening before and activated in the morning is work of both days; a container
+   * is fetched from the shelf on the days of its uses.
+   */
   private boolean isWorkOf(LocalDate day, BatchLine batch) {
+    if (batch.fromStock()) {
+      return batch.uses().stream().anyMatch(use -> plan.dayOf(use.from()).equals(day));
+    }
     return plan.dayOf(batch.mixFrom()).equals(day) || plan.dayOf(batch.activateFrom()).equals(day);
   }
 
@@ -70,6 +76,8 @@ final class ActivationMapping {
         b.mixer(),
         b.reserveG(),
         b.uses().stream().map(use -> use(b, use)).toList(),
+        b.fromStock(),
+        b.recipeVersion(),
         BatchWarnings.of(plan, b));
   }
 

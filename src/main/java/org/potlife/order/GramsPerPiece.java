@@ -1,12 +1,10 @@
-package org.potlife.planning;
+package org.potlife.order;
 
 import java.util.List;
 import org.potlife.ink.Ink;
 import org.potlife.ink.InkPerPiece;
 import org.potlife.ink.LearnedGrams;
 import org.potlife.ink.Mesh;
-import org.potlife.order.Colour;
-import org.potlife.order.Print;
 import org.potlife.shop.Shop;
 
 /** What a colour of a print takes of its ink on one piece, and where that figure is from. */

@@ -1,0 +1,46 @@
+package org.potlife.event;
+
+/**
+ * What one type of shop event changes. A CDI bean per type.
+ *
+ * @param <D> shape of the event's data; its constraints are checked before
+ */
+public interface EventEffect<D extends Record> {
+
+  /** The type without its prefix, for example climate.reading. */
+  String type();
+
+  /** Shape of the data. */
+  Class<D> data();
+
+  /**
+   * Lets the event take effect, within the transaction that records it and under the plant's lock.
+   * Changes nothing when it parks the event.
+   */
+  Verdict apply(ShopEvent event, D data);
+
+  /**
+   * What became of an event.
+   *
+   * @param movesPlan whether plans made before are stale now
+   * @param contradiction what of the shop's state it contradicts, with the remedy; null when it
+   *     took effect
+   */
+  record Verdict(boolean movesPlan, String contradiction) {
+
+    /** Recorded; plans stay as they are. */
+    public static Verdict noted() {
+      return new Verdict(false, null);
+    }
+
+    /** It took effect, and plans made before are stale. */
+    public static Verdict movesPlan(boolean moves) {
+      return new Verdict(moves, null);
+    }
+
+    /** It contradicts what is known: kept aside, without effect. */
+    public static Verdict parked(String contradiction) {
+      return new Verdict(false, contradiction);
+    }
+  }
+}
