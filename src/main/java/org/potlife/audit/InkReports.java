@@ -19,13 +19,13 @@ final class InkReports {
 
   private final Map<String, MarkedBatch> marked = new HashMap<>();
   private final List<StockInk> stock;
-  private final boolean learned;
   private final Map<String, Integer> recipeVersions;
+  private final boolean learned;
 
   InkReports(InkReport report) {
     report.marked().forEach(mark -> marked.put(mark.batch(), mark));
-    recipeVersions = report.recipeVersions();
     learned = !report.learned().isEmpty();
+    recipeVersions = report.recipeVersions();
     stock =
         report.stock().stream()
             .sorted(Comparator.comparing((StockInk ink) -> ink.since().toInstant()))

@@ -71,8 +71,9 @@ final class R11OnlyTodaysInk implements Rule {
           room.scaleStepG());
     }
     for (RunFacts run : evidence.runs()) {
-      // what was published for a frozen run stays, though its grams are reckoned otherwise by now
-      if (evidence.isFrozen(run.id()) && evidence.ink().hasLearned()) {
+      // what was published for a frozen run stays (R22), though its grams are reckoned otherwise by
+      // now: closed runs teach
+      if (evidence.isFrozen(run.id())) {
         continue;
       }
       run.inks().stream()

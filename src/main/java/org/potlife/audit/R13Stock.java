@@ -3,6 +3,7 @@ package org.potlife.audit;
 import java.util.List;
 import java.util.Optional;
 import org.potlife.ink.StockInk;
+import org.potlife.sheet.PlanSheet.BatchLine;
 
 /**
  * The part of R13 that is about the shelf: only ink without agent is drawn from it, no more than is
@@ -10,7 +11,7 @@ import org.potlife.ink.StockInk;
  * garments alone never for dark cloth.
  *
  * <p>A container with less than a screen charge and the least draw is as good as empty. A plan
- * opens three containers of an ink at most.
+ * opens three containers of an ink at most, less one for each batch of it that is under way.
  */
 final class R13Stock {
 
@@ -59,9 +60,7 @@ final class R13Stock {
               there.ink(),
               batch.ink().id());
           notes.check(
-              taken
-                  || batch.line().massG() == there.massG()
-                      && batch.mixFrom() == there.since().toEpochSecond(),
+              taken || batch.line().massG() == there.massG() && batch.mixFrom() == since(there),
               batch.id(),
               "is said to hold %d g since %s, there are %d g since %s",
               batch.line().massG(),
@@ -87,6 +86,12 @@ final class R13Stock {
         });
   }
 
+  /** The sheet does not look back further than a year. */
+  private long since(StockInk there) {
+    return Math.max(
+        there.since().toEpochSecond(), evidence.sheet().plannedAt().minusDays(365).toEpochSecond());
+  }
+
   private int drawnBeyondFrozen(BatchFacts batch) {
     return batch.uses().stream()
         .filter(use -> !evidence.isFrozen(use.run().id()))
@@ -96,7 +101,13 @@ final class R13Stock {
 
   /** Nothing is mixed, and no younger container opened, while an older one would still serve. */
   private void usedUpBefore(BatchFacts batch) {
-    long begun = batch.fromStock() ? batch.mixFrom() : Long.MAX_VALUE;
+    long begun =
+        evidence
+            .ink()
+            .container(batch.id())
+            .filter(own -> batch.fromStock())
+            .map(own -> own.since().toEpochSecond())
+            .orElse(Long.MAX_VALUE);
     for (StockInk older : offered(batch.ink().id())) {
       if (older.since().toEpochSecond() < begun && !older.container().equals(batch.id())) {
         int left = older.massG() - drawn(older.container());
@@ -118,16 +129,27 @@ final class R13Stock {
             .flatMap(order -> order.prints().stream())
             .flatMap(print -> print.colours().stream())
             .anyMatch(colour -> colour.ink().equals(ink));
-    List<BatchFacts> held =
-        evidence.batches().stream()
-            .filter(batch -> batch.fromStock() && batch.ink().id().equals(ink))
-            .filter(evidence::isTakenOver)
+    List<BatchLine> held =
+        evidence.published().map(Published::batches).orElse(List.of()).stream()
+            .filter(line -> ink.equals(line.ink()) && line.useBy() == null)
+            .filter(this::isUnderWay)
             .toList();
     return evidence.ink().containersOf(ink).stream()
         .filter(c -> !(c.lightOnly() && dark))
         .filter(c -> held.stream().noneMatch(batch -> batch.id().equals(c.container())))
         .limit(Math.max(0, OPEN_CONTAINERS - held.size()))
         .toList();
+  }
+
+  private boolean isUnderWay(BatchLine line) {
+    boolean begun =
+        !line.fromStock()
+            && !evidence.ink().isGone(line.id())
+            && (evidence.ink().isMarked(line.id())
+                || line.mixFrom() != null && line.mixFrom().toEpochSecond() < evidence.plannedAt());
+    return begun
+        || Completeness.there(line.uses()).stream()
+            .anyMatch(use -> use.run() != null && evidence.isFrozen(use.run()));
   }
 
   private int drawn(String container) {

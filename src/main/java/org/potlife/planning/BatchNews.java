@@ -29,7 +29,10 @@ import org.potlife.shop.Shop;
  */
 final class BatchNews {
 
-  /** Containers of one ink that a plan draws from: the oldest. More are not opened side by side. */
+  /**
+   * Containers of one ink that a plan draws from: the oldest. More are not opened side by side;
+   * each batch of the ink that is under way stands for one.
+   */
   static final int OPEN_CONTAINERS = 3;
 
   private final Shop shop;
@@ -129,7 +132,7 @@ final class BatchNews {
     Set<String> taken = takenOver.stream().map(BatchLine::id).collect(Collectors.toSet());
     Map<String, Integer> open = new HashMap<>();
     takenOver.stream()
-        .filter(BatchLine::fromStock)
+        .filter(line -> line.useBy() == null)
         .forEach(line -> open.merge(line.ink(), 1, Integer::sum));
     List<StockInk> offered = new ArrayList<>();
     for (StockInk ink : stock) {

@@ -86,11 +86,15 @@ final class BatchSheet {
     return made.used(runs(uses), uses);
   }
 
-  /** A container on the shelf is ready since it stands there. */
+  /** A container on the shelf is ready since it stands there, a year at most. */
   private BatchLine fromStock(StockInk stock, List<UseLine> uses) {
     uses.sort(Comparator.comparing(use -> use.from().toInstant()));
     Ink ink = shop.findInk(stock.ink()).orElseThrow();
-    OffsetDateTime since = stock.since().atZoneSameInstant(shop.timeZone()).toOffsetDateTime();
+    OffsetDateTime yearAgo = horizon.time(0).minusDays(365);
+    OffsetDateTime since =
+        stock.since().isBefore(yearAgo)
+            ? yearAgo
+            : stock.since().atZoneSameInstant(shop.timeZone()).toOffsetDateTime();
     return new BatchLine(
         stock.container(),
         ink.id(),

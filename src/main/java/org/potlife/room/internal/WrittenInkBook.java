@@ -74,6 +74,7 @@ class WrittenInkBook implements InkBook {
                         row.name, utc(row.activatedAt), row.goneAt != null, row.grams().leftG()))
             .toList(),
         stock(plant).stream()
+            .filter(row -> !row.since.isAfter(now))
             .map(
                 row ->
                     new StockInk(
