@@ -64,7 +64,7 @@ class BatchPagesTest {
   void everyBatchOfTheDayHasALabel() {
     String html = page("labels?day=" + DAY + "&size=label").asString();
 
-    assertThat(html).contains("class=\"one-label\"", "brick-1", "chalk-1", "none, no agent");
+    assertThat(html).contains("class=\"one-label\"", "brick-1", "chalk-1", "<dd>no agent</dd>");
     assertThat(CODE.matcher(html).results()).hasSize(12);
     assertThat(page("labels?day=" + DAY.plusDays(5)).asString()).contains("No ink is mixed");
   }
