@@ -3,6 +3,7 @@ package org.potlife.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.room.RoomState;
 import org.potlife.sheet.PlanSheet;
@@ -43,7 +44,7 @@ public final class Audit {
   /** Audits a plan of a plant whose rooms have reported nothing. */
   public static AuditReport of(
       Shop shop, List<Order> orders, PlanSheet sheet, Optional<PlanSheet> published) {
-    return of(shop, orders, sheet, published, RoomState.NOTHING);
+    return of(shop, orders, sheet, published, RoomState.NOTHING, InkReport.NOTHING);
   }
 
   /**
@@ -54,16 +55,19 @@ public final class Audit {
    * @param sheet the plan
    * @param published the plan in force when this one was made, whose frozen runs must stay
    * @param rooms what the rooms had reported when the plan was made
+   * @param ink what the ink room had told when the plan was made
    */
   public static AuditReport of(
       Shop shop,
       List<Order> orders,
       PlanSheet sheet,
       Optional<PlanSheet> published,
-      RoomState rooms) {
+      RoomState rooms,
+      InkReport ink) {
     List<RuleResult> results = new ArrayList<>();
     Notes reading = new Notes(EvidenceReader.NUMBER);
-    Evidence evidence = new EvidenceReader(shop, orders, sheet, published, rooms, reading).read();
+    Evidence evidence =
+        new EvidenceReader(shop, orders, sheet, published, rooms, ink, reading).read();
     results.add(reading.result(EvidenceReader.TITLE));
     for (Rule rule : RULES) {
       Notes notes = new Notes(rule.number());

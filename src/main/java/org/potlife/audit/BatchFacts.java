@@ -32,6 +32,11 @@ record BatchFacts(
     return line.id();
   }
 
+  /** Whether it is said to have stood on the shelf, and so was not made. */
+  boolean fromStock() {
+    return BatchLine.STOCK.equals(line.origin());
+  }
+
   boolean activated() {
     return system.activated();
   }

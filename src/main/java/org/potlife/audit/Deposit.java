@@ -1,6 +1,8 @@
 package org.potlife.audit;
 
+import java.util.List;
 import org.potlife.ink.Ink;
+import org.potlife.ink.LearnedGrams;
 import org.potlife.order.Colour;
 import org.potlife.order.Print;
 
@@ -12,10 +14,26 @@ final class Deposit {
 
   private Deposit() {}
 
-  /** Grams of one colour on one piece. */
-  static double gramsPerPiece(Print print, Colour colour, Ink ink) {
+  /**
+   * Grams of one colour on one piece: what came with the order, else what closed runs of the same
+   * artwork through the same mesh took, else by formula.
+   */
+  static double gramsPerPiece(Print print, Colour colour, Ink ink, List<LearnedGrams> learned) {
     if (colour.measuredG() != null) {
       return colour.measuredG();
+    }
+    for (LearnedGrams of : learned) {
+      if (of.ink().equals(ink.id())
+          && of.design().equals(print.design())
+          && of.position().equals(print.position())
+          && of.widthMm() == print.widthMm()
+          && of.heightMm() == print.heightMm()
+          && of.passes() == print.passes()
+          && of.coveragePercent() == colour.coveragePercent()
+          && of.meshPerCm() == colour.meshPerCm()
+          && of.threadUm() == colour.threadUm()) {
+        return of.grams();
+      }
     }
     double areaM2 = print.widthMm() / 1000.0 * print.heightMm() / 1000.0;
     // um on one m2 are cm3, so um times g/cm3 are g/m2

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.potlife.order.Order;
 import org.potlife.room.RoomState;
 import org.potlife.sheet.PlanSheet;
+import org.potlife.sheet.PlanSheet.BatchLine;
 import org.potlife.shop.Press;
 import org.potlife.shop.Shop;
 
@@ -29,6 +30,7 @@ final class Evidence {
   private final Stretch window;
   private final RoomState rooms;
   private final ScreenReports reports;
+  private final InkReports ink;
   private final Map<String, List<RunFacts>> sequences = new HashMap<>();
   private final Map<String, Staffed> pressTime = new HashMap<>();
   private Staffed screenRoomTime;
@@ -53,7 +55,8 @@ final class Evidence {
       Lines lines,
       Stretch window,
       RoomState rooms,
-      ScreenReports reports) {
+      ScreenReports reports,
+      InkReports ink) {
     this.reports = reports;
     this.shop = shop;
     this.orders = orders;
@@ -63,6 +66,7 @@ final class Evidence {
     this.lines = lines;
     this.window = window;
     this.rooms = rooms;
+    this.ink = ink;
     for (Press press : shop.presses()) {
       sequences.put(
           press.id(),
@@ -85,6 +89,16 @@ final class Evidence {
   /** What they mean for the published screens. */
   ScreenReports reports() {
     return reports;
+  }
+
+  /** What the ink room had told when the plan was made. */
+  InkReports ink() {
+    return ink;
+  }
+
+  /** Whether the run is under way: what it draws is a fact. */
+  boolean isUnderWay(RunFacts run) {
+    return isFrozen(run.id()) && run.setUpStart() < plannedAt();
   }
 
   /** Open orders by reference. */
@@ -135,9 +149,19 @@ final class Evidence {
         .flatMap(plan -> plan.batch(batch.id()))
         .filter(
             before ->
-                before.mixFrom() != null && before.mixFrom().toEpochSecond() < plannedAt()
+                ink.isMarked(batch.id())
+                    || !batch.fromStock()
+                        && before.mixFrom() != null
+                        && before.mixFrom().toEpochSecond() < plannedAt()
                     || batch.uses().stream().anyMatch(use -> isFrozen(use.run().id())))
         .isPresent();
+  }
+
+  /** The batch as it was published, if it serves a frozen run or was begun before the planning. */
+  Optional<BatchLine> madeBefore(BatchFacts batch) {
+    return isTakenOver(batch)
+        ? published.flatMap(plan -> plan.batch(batch.id()))
+        : Optional.empty();
   }
 
   /** Runs that must stay as published. */

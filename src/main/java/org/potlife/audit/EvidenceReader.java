@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.room.RoomState;
 import org.potlife.sheet.PlanSheet;
@@ -35,6 +36,8 @@ final class EvidenceReader {
   private final Optional<PlanSheet> published;
   private final RoomState rooms;
   private final Notes notes;
+  private final InkReport inkReport;
+  private final InkReports inkReports;
   private final Map<String, RunFacts> runs = new LinkedHashMap<>();
   private LineReader reader;
 
@@ -44,12 +47,15 @@ final class EvidenceReader {
       PlanSheet sheet,
       Optional<PlanSheet> published,
       RoomState rooms,
+      InkReport ink,
       Notes notes) {
     this.shop = shop;
     this.sheet = sheet;
     this.published = published;
     this.rooms = rooms;
     this.notes = notes;
+    inkReport = ink;
+    inkReports = new InkReports(ink);
     orders.forEach(order -> this.orders.put(order.reference(), order));
   }
 
@@ -65,7 +71,8 @@ final class EvidenceReader {
           new Evidence.Lines(0, 0, List.of(), List.of(), List.of(), List.of()),
           new Stretch(0, 0),
           rooms,
-          new ScreenReports(shop, rooms, 0, List.of(), Set.of()));
+          new ScreenReports(shop, rooms, 0, List.of(), Set.of()),
+          inkReports);
     }
     long plannedAt = sheet.plannedAt().toEpochSecond();
     reader = new LineReader(notes, plannedAt);
@@ -74,7 +81,7 @@ final class EvidenceReader {
     reader.lines(sheet.late(), "plan", "late orders");
     reader.lines(sheet.unplaced(), "plan", "unplaced runs");
     reader.lines(sheet.frozen(), "plan", "frozen runs");
-    RunReader runReader = new RunReader(shop, orders, reader);
+    RunReader runReader = new RunReader(shop, orders, inkReport.learned(), reader);
     for (RunLine line : reader.lines(sheet.runs(), "plan", "runs")) {
       if (named(line.id(), runs.containsKey(line.id()), "run")) {
         runReader.read(line).ifPresent(run -> runs.put(run.id(), run));
@@ -99,7 +106,8 @@ final class EvidenceReader {
             belts),
         reader.window(),
         rooms,
-        reports(before));
+        reports(before),
+        inkReports);
   }
 
   private boolean headerLegible() {
@@ -155,6 +163,11 @@ final class EvidenceReader {
                             || Completeness.there(run.screens()).stream()
                                 .noneMatch(reports::isChanged))
                 .forEach(run -> ids.add(run.id())));
+    before.ifPresent(
+        plan ->
+            inkReports
+                .withoutInk(plan.runs(), plan.batches(), sheet.plannedAt().toInstant())
+                .forEach(ids::remove));
     return ids;
   }
 

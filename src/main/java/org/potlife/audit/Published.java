@@ -81,6 +81,10 @@ final class Published {
         .min(Comparator.naturalOrder());
   }
 
+  List<RunLine> runs() {
+    return List.copyOf(runs.values());
+  }
+
   List<BatchLine> batches() {
     return List.copyOf(batches.values());
   }

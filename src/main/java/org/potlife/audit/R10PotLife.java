@@ -25,6 +25,10 @@ final class R10PotLife implements Rule {
     for (BatchFacts batch : evidence.batches()) {
       clock(evidence, batch, notes);
       for (BatchFacts.Use use : batch.uses()) {
+        if (evidence.ink().isMarked(batch.id()) && evidence.isUnderWay(use.run())) {
+          // the clock that it really has is no fault of the plan
+          continue;
+        }
         notes.check(
             batch.readyAt() <= use.from(),
             batch.id(),
@@ -62,6 +66,18 @@ final class R10PotLife implements Rule {
       notes.check(batch.useBy() == null, batch.id(), "has no agent, so it has no pot life");
       return;
     }
+    evidence
+        .ink()
+        .activatedAt(batch.id())
+        .filter(told -> evidence.isTakenOver(batch))
+        .ifPresent(
+            told ->
+                notes.check(
+                    Math.abs(told - batch.activatedAt()) <= Tolerance.SECONDS,
+                    batch.id(),
+                    "is said to be activated %s, the ink room did it %s",
+                    evidence.at(batch.activatedAt()),
+                    evidence.at(told)));
     long stand = batch.system().standMinutes() * 60L;
     long life = batch.system().potLifeMinutes() * 60L;
     notes.check(

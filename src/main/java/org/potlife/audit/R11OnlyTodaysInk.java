@@ -30,7 +30,7 @@ final class R11OnlyTodaysInk implements Rule {
       long used = 0;
       for (BatchFacts.Use use : batch.uses()) {
         used += (long) use.printG() + use.chargeG();
-        if (batch.activated()) {
+        if (batch.activated() && !isFact(evidence, batch, use)) {
           notes.check(
               day(evidence, batch.activatedAt()).equals(day(evidence, use.from())),
               batch.id(),
@@ -47,6 +47,14 @@ final class R11OnlyTodaysInk implements Rule {
           batch.line().massG(),
           used,
           batch.line().reserveG());
+      notes.check(
+          batch.line().reserveG() >= 0,
+          batch.id(),
+          "gives %d g more than it holds",
+          -batch.line().reserveG());
+      if (batch.fromStock()) {
+        continue;
+      }
       int rounding = batch.line().reserveG() - room.reserveG();
       notes.check(
           rounding >= 0 && (rounding < room.scaleStepG() || evidence.isTakenOver(batch)),
@@ -56,18 +64,28 @@ final class R11OnlyTodaysInk implements Rule {
           room.reserveG(),
           room.scaleStepG());
       notes.check(
-          batch.line().massG() % room.scaleStepG() == 0,
+          batch.line().massG() % room.scaleStepG() == 0 || evidence.isTakenOver(batch),
           batch.id(),
           "weighs %d g on a scale with steps of %d g",
           batch.line().massG(),
           room.scaleStepG());
     }
     for (RunFacts run : evidence.runs()) {
+      // what was published for a frozen run stays (R22), though its grams are reckoned otherwise by
+      // now: closed runs teach
+      if (evidence.isFrozen(run.id())) {
+        continue;
+      }
       run.inks().stream()
           .map(ink -> ink.id())
           .distinct()
           .forEach(ink -> grams(evidence, run, ink, notes));
     }
+  }
+
+  /** A marked batch has the clock that it has; what a run under way draws of it is done. */
+  private static boolean isFact(Evidence evidence, BatchFacts batch, BatchFacts.Use use) {
+    return evidence.ink().isMarked(batch.id()) && evidence.isUnderWay(use.run());
   }
 
   private static LocalDate day(Evidence evidence, long second) {

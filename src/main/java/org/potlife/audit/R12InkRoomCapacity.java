@@ -26,6 +26,10 @@ final class R12InkRoomCapacity implements Rule {
     InkRoom room = evidence.shop().inkRoom();
     List<MixerJob> jobs = new ArrayList<>();
     for (BatchFacts batch : evidence.batches()) {
+      if (batch.fromStock() || evidence.ink().isMarked(batch.id())) {
+        // nobody makes it any more
+        continue;
+      }
       notes.check(
           batch.line().massG() <= room.containerG(),
           batch.id(),

@@ -7,7 +7,8 @@ import java.util.stream.Collectors;
 
 /**
  * R13: activated ink serves only runs of the same ink, and none that starts after its pot life; it
- * takes up no other batch.
+ * takes up no other batch. A batch that is gone serves nobody, and what is on the shelf comes first
+ * ({@link R13Stock}).
  */
 final class R13Leftovers implements Rule {
 
@@ -33,7 +34,13 @@ final class R13Leftovers implements Rule {
             "of ink %s serves run %s, which does not print it",
             batch.ink().id(),
             use.run().id());
-        if (batch.useBy() != null) {
+        boolean fact = evidence.ink().isMarked(batch.id()) && evidence.isUnderWay(use.run());
+        notes.check(
+            fact || !evidence.ink().isGone(batch.id()),
+            batch.id(),
+            "is gone and still serves run %s",
+            use.run().id());
+        if (batch.useBy() != null && !fact) {
           notes.check(
               use.from() <= batch.useBy(),
               batch.id(),
@@ -54,5 +61,6 @@ final class R13Leftovers implements Rule {
             takenUp.isEmpty(), batch.id(), "has agent and takes up the batches %s", takenUp);
       }
     }
+    new R13Stock(evidence, notes).check();
   }
 }

@@ -29,6 +29,7 @@ final class R13aLateActivation implements Rule {
   public void check(Evidence evidence, Notes notes) {
     List<MixerJob> jobs =
         evidence.batches().stream()
+            .filter(batch -> !batch.fromStock())
             .flatMap(batch -> MixerJob.of(batch, evidence.shop().inkRoom()).stream())
             .toList();
     for (BatchFacts batch : evidence.batches()) {

@@ -23,6 +23,10 @@ final class R16Water implements Rule {
       double usable = moment.dryer().usableHeatKw();
       boolean holds =
           moment.heatKw() <= usable * (1 + Tolerance.ARITHMETIC) + moment.heatRoundingKw();
+      // closed runs may have taught since that frozen runs are wetter than was thought: they stay
+      holds |=
+          evidence.ink().hasLearned()
+              && moment.inTunnel().stream().allMatch(run -> evidence.isFrozen(run.id()));
       boolean sameTrouble = bad != null && bad.continuesIn(moment);
       bad = holds ? null : moment;
       notes.check(

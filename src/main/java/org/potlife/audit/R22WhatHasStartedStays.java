@@ -41,6 +41,9 @@ final class R22WhatHasStartedStays implements Rule {
   private static final Set<String> BATCH_MAY_CHANGE =
       Set.of("massG", "components", "agentG", "retarderG", "reserveG", "runs", "uses");
 
+  private static final Set<String> CLOCK =
+      Set.of("mixFrom", "activateFrom", "activatedAt", "readyAt", "useBy");
+
   private static final Set<String> BEGUN_MAY_CHANGE = Set.of("reserveG", "runs", "uses");
 
   @Override
@@ -105,11 +108,19 @@ final class R22WhatHasStartedStays implements Rule {
             .findFirst()
             .orElse(null);
     Set<String> mayChange =
-        frozen.size() == uses.size() ? Set.of("runs", "uses") : BATCH_MAY_CHANGE;
+        withClock(
+            evidence,
+            published.id(),
+            frozen.size() == uses.size() ? Set.of("runs", "uses") : BATCH_MAY_CHANGE);
     // a later run may join, and then the mass grows as long as nothing is weighed
     boolean joined = now != null && now.uses() != null && now.uses().size() > uses.size();
     if (same(
-        notes, "batch", published.id(), published, now, joined ? BATCH_MAY_CHANGE : mayChange)) {
+        notes,
+        "batch",
+        published.id(),
+        published,
+        now,
+        joined ? withClock(evidence, published.id(), BATCH_MAY_CHANGE) : mayChange)) {
       for (UseLine use : frozen) {
         notes.check(
             now.uses() != null
@@ -143,8 +154,22 @@ final class R22WhatHasStartedStays implements Rule {
     return evidence
         .published()
         .flatMap(plan -> plan.batch(batch.id()))
-        .filter(before -> SameLine.differences(before, batch.line(), BEGUN_MAY_CHANGE).isEmpty())
+        .filter(
+            before ->
+                SameLine.differences(
+                        before, batch.line(), withClock(evidence, batch.id(), BEGUN_MAY_CHANGE))
+                    .isEmpty())
         .isPresent();
+  }
+
+  /** The clock of a batch is as the ink room told it (R10), not as it was published. */
+  private static Set<String> withClock(Evidence evidence, String batch, Set<String> mayChange) {
+    if (evidence.ink().activatedAt(batch).isEmpty()) {
+      return mayChange;
+    }
+    Set<String> all = new HashSet<>(mayChange);
+    all.addAll(CLOCK);
+    return all;
   }
 
   private static boolean asPublished(Evidence evidence, ScreenFacts screen) {
@@ -199,7 +224,8 @@ final class R22WhatHasStartedStays implements Rule {
     }
     for (BatchFacts batch : evidence.batches()) {
       notes.check(
-          batch.mixFrom() >= evidence.plannedAt()
+          batch.fromStock()
+              || batch.mixFrom() >= evidence.plannedAt()
               || batch.uses().stream().anyMatch(use -> evidence.isFrozen(use.run().id()))
               || asPublished(evidence, batch),
           batch.id(),

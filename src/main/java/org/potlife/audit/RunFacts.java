@@ -16,6 +16,7 @@ import org.potlife.shop.Press;
  * @param printIndex which print of the order, from 0
  * @param inks ink of each colour of the print
  * @param systems ink system of each colour
+ * @param gramsByStation ink of each colour on one piece, g
  * @param setUpStart epoch seconds, as all times here
  * @param rates stretches of constant rate, those that could be read
  */
@@ -27,6 +28,7 @@ record RunFacts(
     Dryer dryer,
     List<Ink> inks,
     List<InkSystem> systems,
+    List<Double> gramsByStation,
     long setUpStart,
     long firstPieceAt,
     long printStart,
@@ -72,7 +74,7 @@ record RunFacts(
     double grams = 0;
     for (int i = 0; i < inks.size(); i++) {
       if (inks.get(i).id().equals(ink)) {
-        grams += Deposit.gramsPerPiece(print(), colour(i), inks.get(i));
+        grams += gramsByStation.get(i);
       }
     }
     return grams;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.potlife.dryer.Dryer;
 import org.potlife.ink.Ink;
 import org.potlife.ink.InkSystem;
+import org.potlife.ink.LearnedGrams;
 import org.potlife.order.Colour;
 import org.potlife.order.Order;
 import org.potlife.order.Print;
@@ -31,11 +32,13 @@ final class RunReader {
 
   private final Shop shop;
   private final Map<String, Order> orders;
+  private final List<LearnedGrams> learned;
   private final LineReader reader;
 
-  RunReader(Shop shop, Map<String, Order> orders, LineReader reader) {
+  RunReader(Shop shop, Map<String, Order> orders, List<LearnedGrams> learned, LineReader reader) {
     this.shop = shop;
     this.orders = orders;
+    this.learned = learned;
     this.reader = reader;
   }
 
@@ -103,6 +106,7 @@ final class RunReader {
             dryer,
             inks,
             systems,
+            grams(order.prints().get(print), inks),
             line.setUpStart().toEpochSecond(),
             line.firstPieceAt().toEpochSecond(),
             line.printStart().toEpochSecond(),
@@ -110,6 +114,14 @@ final class RunReader {
             line.offBelt().toEpochSecond(),
             line.coolAt().toEpochSecond(),
             rates));
+  }
+
+  private List<Double> grams(Print print, List<Ink> inks) {
+    List<Double> grams = new ArrayList<>();
+    for (int i = 0; i < inks.size(); i++) {
+      grams.add(Deposit.gramsPerPiece(print, print.colours().get(i), inks.get(i), learned));
+    }
+    return grams;
   }
 
   private static int indexOf(Order order, RunLine line) {

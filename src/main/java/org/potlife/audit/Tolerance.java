@@ -33,6 +33,9 @@ final class Tolerance {
   /** Percentages and seconds of dwell on the belt's timetable are rounded. */
   static final double BELT_LINE = 1.0;
 
+  /** A recipe of three thirds is written as 99.99 %: its shares are of what it sums to. */
+  static final double RECIPE_SUM_PERCENT = 0.01 + 1e-9;
+
   /** Binary fractions of decimal numbers, relative. */
   static final double ARITHMETIC = 1e-9;
 

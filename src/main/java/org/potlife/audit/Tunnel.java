@@ -128,10 +128,7 @@ final class Tunnel {
     private static double kjPerPiece(RunFacts run, ClothRules cloth) {
       double waterG = 0;
       for (int i = 0; i < run.inks().size(); i++) {
-        waterG +=
-            Deposit.gramsPerPiece(run.print(), run.colour(i), run.inks().get(i))
-                * run.systems().get(i).waterPercent()
-                / 100;
+        waterG += run.gramsByStation().get(i) * run.systems().get(i).waterPercent() / 100;
       }
       Garments garments = run.order().garments();
       double cotton = garments.cottonPercent() / 100;

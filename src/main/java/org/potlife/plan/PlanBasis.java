@@ -1,6 +1,7 @@
 package org.potlife.plan;
 
 import java.util.List;
+import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.room.RoomState;
 import org.potlife.shop.Shop;
@@ -11,12 +12,15 @@ import org.potlife.shop.Shop;
  * @param shop the plant's set-up at that time
  * @param orders the orders that were open at that time
  * @param published id of the plan in force at that time, whose frozen runs had to stay; or null
- * @param rooms what the rooms had reported up to that time
+ * @param rooms what the screen room had reported up to that time
+ * @param ink what the ink room had told up to that time
  */
-public record PlanBasis(Shop shop, List<Order> orders, String published, RoomState rooms) {
+public record PlanBasis(
+    Shop shop, List<Order> orders, String published, RoomState rooms, InkReport ink) {
 
   public PlanBasis {
     orders = List.copyOf(orders);
     rooms = rooms == null ? RoomState.NOTHING : rooms;
+    ink = ink == null ? InkReport.NOTHING : ink;
   }
 }

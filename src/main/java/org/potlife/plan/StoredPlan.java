@@ -30,6 +30,7 @@ public record StoredPlan(
 
   /** The plan to make lists from; empty before it stands. */
   public Optional<PlanIndex> index() {
-    return basis.flatMap(b -> sheet.map(s -> new PlanIndex(b.shop(), b.orders(), s)));
+    return basis.flatMap(
+        b -> sheet.map(s -> new PlanIndex(b.shop(), b.orders(), s, b.ink().learned())));
   }
 }

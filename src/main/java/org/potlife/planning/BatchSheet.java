@@ -1,5 +1,6 @@
 package org.potlife.planning;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -13,6 +14,7 @@ import org.potlife.ink.Ink;
 import org.potlife.ink.InkRoom;
 import org.potlife.ink.InkSystem;
 import org.potlife.ink.RecipeMass;
+import org.potlife.ink.StockInk;
 import org.potlife.sheet.PlanSheet.BatchLine;
 import org.potlife.sheet.PlanSheet.ComponentLine;
 import org.potlife.sheet.PlanSheet.UseLine;
@@ -40,6 +42,9 @@ final class BatchSheet {
             .filter(batch -> shop.findInk(batch.ink()).isPresent())
             .toList();
     Set<String> ids = new HashSet<>(known.stream().map(BatchLine::id).toList());
+    mapped.stock().forEach(container -> ids.add(container.container()));
+    // the name of a batch that is gone is on a label already
+    mapped.request().ink().marked().forEach(mark -> ids.add(mark.batch()));
     List<BatchLine> lines = new ArrayList<>();
     for (Trace.Batch batch : trace.batches()) {
       List<UseLine> uses = new ArrayList<>(batch.uses().stream().map(this::use).toList());
@@ -48,6 +53,10 @@ final class BatchSheet {
         // plain ink that nobody draws goes back to stock
         if (line.useBy() != null || !line.uses().isEmpty()) {
           lines.add(line);
+        }
+      } else if (batch.id() < known.size() + mapped.stock().size()) {
+        if (!uses.isEmpty()) {
+          lines.add(fromStock(mapped.stock().get(batch.id() - known.size()), uses));
         }
       } else {
         lines.add(line(batch, uses, ids));
@@ -74,24 +83,38 @@ final class BatchSheet {
     Set<String> frozen = mapped.frozen().runIds();
     made.uses().stream().filter(use -> frozen.contains(use.run())).forEach(uses::add);
     uses.sort(Comparator.comparing(use -> use.from().toInstant()));
+    return made.used(runs(uses), uses);
+  }
+
+  /** A container on the shelf is ready since it stands there, a year at most. */
+  private BatchLine fromStock(StockInk stock, List<UseLine> uses) {
+    uses.sort(Comparator.comparing(use -> use.from().toInstant()));
+    Ink ink = shop.findInk(stock.ink()).orElseThrow();
+    OffsetDateTime yearAgo = horizon.time(0).minusDays(365);
+    OffsetDateTime since =
+        stock.since().isBefore(yearAgo)
+            ? yearAgo
+            : stock.since().atZoneSameInstant(shop.timeZone()).toOffsetDateTime();
     return new BatchLine(
-        made.id(),
-        made.ink(),
-        made.process(),
-        made.massG(),
-        made.components(),
-        made.agentG(),
-        made.agentPercent(),
-        made.retarderG(),
-        made.mixFrom(),
-        made.activateFrom(),
-        made.activatedAt(),
-        made.readyAt(),
-        made.useBy(),
-        made.mixer(),
-        made.massG() - drawn(uses),
+        stock.container(),
+        ink.id(),
+        shop.findInkSystem(ink.system()).orElseThrow().process().toString(),
+        stock.massG(),
+        List.of(),
+        0,
+        0,
+        0,
+        since,
+        since,
+        since,
+        since,
+        null,
+        0,
+        stock.massG() - drawn(uses),
         runs(uses),
-        uses);
+        uses,
+        BatchLine.STOCK,
+        null);
   }
 
   private static int drawn(List<UseLine> uses) {
@@ -109,7 +132,7 @@ final class BatchSheet {
     InkSystem system = shop.findInkSystem(ink.system()).orElseThrow();
     int drawn = drawn(uses);
     int massG = RecipeMass.roundUpToStep(drawn + room.reserveG(), room.scaleStepG());
-    List<Integer> masses = RecipeMass.components(massG, ink.recipe());
+    List<Integer> masses = RecipeMass.components(massG, ink.recipe(), room.scaleStepG());
     List<ComponentLine> components = new ArrayList<>();
     int retarderG = 0;
     for (int i = 0; i < masses.size(); i++) {
@@ -126,7 +149,7 @@ final class BatchSheet {
         system.process().toString(),
         massG,
         components,
-        activated ? RecipeMass.agentG(massG, ink.agentPercent(), room.scaleStepG()) : 0,
+        activated ? agentG(massG, ink, system) : 0,
         activated ? ink.agentPercent() : 0,
         retarderG,
         horizon.time(batch.mixFrom()),
@@ -137,7 +160,18 @@ final class BatchSheet {
         batch.mixer() + 1,
         massG - drawn,
         runs(uses),
-        uses);
+        uses,
+        null,
+        mapped.request().ink().recipeVersions().get(ink.id()));
+  }
+
+  private int agentG(int massG, Ink ink, InkSystem system) {
+    return RecipeMass.agentG(
+        massG,
+        ink.agentPercent(),
+        system.agentMinPercent(),
+        system.agentMaxPercent(),
+        shop.inkRoom().scaleStepG());
   }
 
   private String id(Ink ink, Trace.Batch batch, Set<String> ids) {

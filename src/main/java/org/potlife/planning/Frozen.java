@@ -28,7 +28,7 @@ import org.potlife.sheet.PlanSheet.ScreenLine;
 record Frozen(
     List<RunLine> runs, List<BatchLine> batches, List<ScreenLine> screens, ScreenNews news) {
 
-  static Frozen from(PlanRequest request, ScreenNews news) {
+  static Frozen from(PlanRequest request, ScreenNews news, BatchNews ink) {
     Optional<PlanSheet> published = request.published();
     if (published.isEmpty()) {
       return new Frozen(List.of(), List.of(), List.of(), news);
@@ -40,6 +40,7 @@ record Frozen(
       if (open.contains(line.order())
           && line.setUpStart().toInstant().isBefore(until)
           && !news.isLate(line.id())
+          && !ink.lacksInk(line)
           && request.shop().findPress(line.press()).isPresent()) {
         runs.add(line);
       }
@@ -48,7 +49,11 @@ record Frozen(
     Set<String> ids = runs.stream().map(RunLine::id).collect(Collectors.toSet());
     List<BatchLine> batches =
         published.get().batches().stream()
-            .filter(batch -> begun(batch, request) || batch.runs().stream().anyMatch(ids::contains))
+            .filter(
+                batch ->
+                    begun(ink.standing(batch), request, ink)
+                        || batch.runs().stream().anyMatch(ids::contains))
+            .map(ink::standing)
             .toList();
     Set<String> wanted = new HashSet<>(ids);
     // the screens of a set go through the room together
@@ -69,8 +74,10 @@ record Frozen(
         && screen.steps().get(0).from().toInstant().isBefore(request.plannedAt());
   }
 
-  private static boolean begun(BatchLine batch, PlanRequest request) {
-    return batch.mixFrom().toInstant().isBefore(request.plannedAt())
+  private static boolean begun(BatchLine batch, PlanRequest request, BatchNews ink) {
+    return !batch.fromStock()
+        && !ink.isGone(batch.id())
+        && (ink.isMarked(batch.id()) || batch.mixFrom().toInstant().isBefore(request.plannedAt()))
         && (batch.useBy() == null || batch.useBy().toInstant().isAfter(request.plannedAt()));
   }
 

@@ -1,6 +1,7 @@
 package org.potlife.planning;
 
 import java.util.List;
+import org.potlife.ink.StockInk;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.simulation.Problem;
 
@@ -11,6 +12,7 @@ import org.potlife.simulation.Problem;
  * @param sets screen sets by index
  * @param unplaced prints that no press takes
  * @param frozen what is taken over from the published plan
+ * @param stock containers on the shelf, which the engine knows after the batches of {@code frozen}
  */
 record MappedProblem(
     PlanRequest request,
@@ -19,4 +21,5 @@ record MappedProblem(
     List<PlannedRun> runs,
     List<ScreenSet> sets,
     List<PlanSheet.UnplacedLine> unplaced,
-    Frozen frozen) {}
+    Frozen frozen,
+    List<StockInk> stock) {}

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.room.RoomState;
 import org.potlife.sheet.PlanSheet;
@@ -20,6 +21,7 @@ import org.potlife.shop.Shop;
  * @param solveSeconds search time after the first plan, seconds
  * @param seed seed of the search
  * @param rooms what the rooms have reported up to the present moment
+ * @param ink what the ink room has told up to the present moment
  */
 public record PlanRequest(
     Shop shop,
@@ -29,7 +31,8 @@ public record PlanRequest(
     Optional<PlanSheet> published,
     int solveSeconds,
     long seed,
-    RoomState rooms) {
+    RoomState rooms,
+    InkReport ink) {
 
   public PlanRequest {
     orders = List.copyOf(orders);
@@ -44,6 +47,15 @@ public record PlanRequest(
       Optional<PlanSheet> published,
       int solveSeconds,
       long seed) {
-    this(shop, orders, day, plannedAt, published, solveSeconds, seed, RoomState.NOTHING);
+    this(
+        shop,
+        orders,
+        day,
+        plannedAt,
+        published,
+        solveSeconds,
+        seed,
+        RoomState.NOTHING,
+        InkReport.NOTHING);
   }
 }

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.potlife.ink.Ink;
 import org.potlife.ink.PrintMass;
+import org.potlife.ink.StockInk;
 import org.potlife.order.Order;
 import org.potlife.order.Print;
 import org.potlife.sheet.PlanSheet;
@@ -35,6 +36,8 @@ final class ProblemMapper {
   private final Fit fit;
   private final Lots lots;
   private final Frozen frozen;
+  private final BatchNews batchNews;
+  private final List<StockInk> stock;
   private final List<PlanSheet.UnplacedLine> unplaced = new ArrayList<>();
   private final Map<String, Integer> inkIndex = new HashMap<>();
   private final List<PlannedRun> movable = new ArrayList<>();
@@ -53,10 +56,12 @@ final class ProblemMapper {
                     Calendars.staffed(
                         press.shifts(), press.closures(), horizon, press.maxPauseMinutes() * 60))
             .toList();
-    load = new RunLoad(shop);
+    load = new RunLoad(request);
     fit = new Fit(shop, load);
     lots = new Lots(shop, load, fit, staffed);
-    frozen = Frozen.from(request, new ScreenNews(request, horizon));
+    batchNews = new BatchNews(request);
+    frozen = Frozen.from(request, new ScreenNews(request, horizon), batchNews);
+    stock = batchNews.offered(frozen.batches());
     for (Ink ink : shop.inks()) {
       inkIndex.put(ink.id(), inkIndex.size());
     }
@@ -82,7 +87,16 @@ final class ProblemMapper {
       sets = tried;
       specs = runs.stream().map(run -> spec(run, orderIndex, tried)).toArray(RunSpec[]::new);
       takeOver =
-          new TakeOver(shop, horizon, frozen, runs, movable.size(), sets, lotIndex, orderIndex);
+          new TakeOver(
+              shop,
+              horizon,
+              frozen,
+              new InkInHand(shop, horizon, frozen, batchNews, stock),
+              runs,
+              movable.size(),
+              sets,
+              lotIndex,
+              orderIndex);
       takenOver = takeOver.bookings(specs);
     } while (closed.addAll(takeOver.closed()));
     ShopMapper shopMapper = new ShopMapper(shop, horizon, staffed, request.day(), request.rooms());
@@ -104,7 +118,7 @@ final class ProblemMapper {
             published(line -> horizon.seconds(line.setUpStart())),
             published(line -> shop.presses().indexOf(shop.findPress(line.press()).orElse(null))),
             takenOver);
-    return new MappedProblem(request, horizon, problem, runs, sets.list(), unplaced, frozen);
+    return new MappedProblem(request, horizon, problem, runs, sets.list(), unplaced, frozen, stock);
   }
 
   private int[] published(java.util.function.ToIntFunction<RunLine> value) {

@@ -7,10 +7,9 @@ import org.potlife.dryer.Dryer;
 import org.potlife.dryer.Evaporation;
 import org.potlife.ink.Ink;
 import org.potlife.ink.InkSystem;
-import org.potlife.ink.Mesh;
-import org.potlife.ink.PrintMass;
 import org.potlife.order.Colour;
 import org.potlife.order.Garments;
+import org.potlife.order.GramsPerPiece;
 import org.potlife.order.Print;
 import org.potlife.shop.Shop;
 import org.potlife.simulation.RunSpec.BeltFeed;
@@ -19,9 +18,11 @@ import org.potlife.simulation.RunSpec.BeltFeed;
 final class RunLoad {
 
   private final Shop shop;
+  private final GramsPerPiece perPiece;
 
-  RunLoad(Shop shop) {
-    this.shop = shop;
+  RunLoad(PlanRequest request) {
+    shop = request.shop();
+    perPiece = new GramsPerPiece(shop, request.ink().learned());
   }
 
   /** Grams per piece by ink, in order of first use. */
@@ -34,19 +35,7 @@ final class RunLoad {
   }
 
   private double gramsPerPiece(Print print, Colour colour) {
-    if (colour.measuredG() != null) {
-      return colour.measuredG();
-    }
-    Ink ink = shop.findInk(colour.ink()).orElseThrow();
-    Mesh mesh = new Mesh(colour.meshPerCm(), colour.threadUm(), colour.fabricUm());
-    return PrintMass.gramsPerPiece(
-        print.widthMm(),
-        print.heightMm(),
-        colour.coveragePercent(),
-        mesh.wetDepositUm(),
-        ink.densityGPerCm3(),
-        print.passes(),
-        ink.transferFactor());
+    return perPiece.of(print, colour).grams();
   }
 
   /** Longest dwell that the print's inks ask for, s. */

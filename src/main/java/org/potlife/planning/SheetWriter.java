@@ -37,7 +37,7 @@ final class SheetWriter {
     this.mapped = mapped;
     shop = mapped.request().shop();
     horizon = mapped.horizon();
-    load = new RunLoad(shop);
+    load = new RunLoad(mapped.request());
   }
 
   /** Simulates the sequences once more, writing down all that happens. */

@@ -6,12 +6,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.potlife.dryer.Dryer;
-import org.potlife.sheet.PlanSheet.BatchLine;
 import org.potlife.sheet.PlanSheet.RateLine;
 import org.potlife.sheet.PlanSheet.RunLine;
 import org.potlife.sheet.PlanSheet.ScreenLine;
 import org.potlife.sheet.PlanSheet.StepLine;
-import org.potlife.sheet.PlanSheet.UseLine;
 import org.potlife.shop.Press;
 import org.potlife.shop.Shop;
 import org.potlife.simulation.RunSpec;
@@ -20,7 +18,6 @@ import org.potlife.simulation.TakenOver.BeltLoad;
 import org.potlife.simulation.TakenOver.BeltTail;
 import org.potlife.simulation.TakenOver.Busy;
 import org.potlife.simulation.TakenOver.CabinetLoad;
-import org.potlife.simulation.TakenOver.LiveBatch;
 
 /** Turns what is frozen into bookings of the engine (R22). */
 final class TakeOver {
@@ -28,6 +25,7 @@ final class TakeOver {
   private final Shop shop;
   private final Horizon horizon;
   private final Frozen frozen;
+  private final InkInHand ink;
   private final List<PlannedRun> runs;
   private final ScreenSets sets;
   private final Map<String, Integer> lots;
@@ -40,6 +38,7 @@ final class TakeOver {
       Shop shop,
       Horizon horizon,
       Frozen frozen,
+      InkInHand ink,
       List<PlannedRun> runs,
       int movable,
       ScreenSets sets,
@@ -48,6 +47,7 @@ final class TakeOver {
     this.shop = shop;
     this.horizon = horizon;
     this.frozen = frozen;
+    this.ink = ink;
     this.runs = runs;
     this.sets = sets;
     this.lots = lots;
@@ -121,11 +121,11 @@ final class TakeOver {
         empty.setPress(),
         belts,
         tails,
-        mixing(),
+        ink.mixing(),
         hands(),
         loads(),
         frames.freeAt(),
-        liveBatches());
+        ink.live());
   }
 
   /** A slower run that comes now must not hold up what is promised. */
@@ -178,56 +178,6 @@ final class TakeOver {
   private static BeltLoad load(int dryer, int from, int to, RunSpec.BeltFeed feed, int rate) {
     return new BeltLoad(
         dryer, from, to, feed.speedLimit(), rate * feed.areaPerRate(), rate * feed.heatPerRate());
-  }
-
-  private List<Busy> mixing() {
-    List<Busy> busy = new ArrayList<>();
-    int mixS = shop.inkRoom().mixMinutes() * 60;
-    for (BatchLine batch : frozen.batches()) {
-      int lane = batch.mixer() - 1;
-      if (lane < shop.inkRoom().mixers()) {
-        int mixFrom = horizon.seconds(batch.mixFrom());
-        busy.add(new Busy(0, lane, mixFrom, mixFrom + mixS));
-        busy.add(
-            new Busy(
-                0,
-                lane,
-                horizon.seconds(batch.activateFrom()),
-                horizon.seconds(batch.activatedAt())));
-      }
-    }
-    return busy.stream().filter(job -> job.to() > 0 && job.to() > job.from()).toList();
-  }
-
-  /** What frozen runs leave of a batch serves others within its clock. */
-  private List<LiveBatch> liveBatches() {
-    List<LiveBatch> live = new ArrayList<>();
-    var frozenRuns = frozen.runIds();
-    for (BatchLine batch : frozen.batches()) {
-      int ink = shop.inks().indexOf(shop.findInk(batch.ink()).orElse(null));
-      int left = batch.massG() - batch.reserveG();
-      for (UseLine use : batch.uses()) {
-        if (frozenRuns.contains(use.run())) {
-          left -= use.printG() + use.chargeG();
-        }
-      }
-      int useBy =
-          batch.useBy() == null
-              ? org.potlife.simulation.StaffedTime.NEVER
-              : horizon.seconds(batch.useBy());
-      if (ink >= 0) {
-        live.add(
-            new LiveBatch(
-                ink,
-                horizon.seconds(batch.mixFrom()),
-                horizon.seconds(batch.activatedAt()),
-                horizon.secondsUp(batch.readyAt()),
-                useBy,
-                Math.max(0, left),
-                batch.mixer() - 1));
-      }
-    }
-    return live;
   }
 
   /** A screen that nobody needs any more is only taken out of what it is in. */

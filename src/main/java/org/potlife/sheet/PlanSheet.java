@@ -130,7 +130,11 @@ public record PlanSheet(
    * @param reserveG part of the mass that is reserve or rounding, g
    * @param runs ids of the runs served, in order
    * @param uses what each run draws
+   * @param origin null for a batch that is made; {@code stock} for a container that stood on the
+   *     shelf: it has no components, is not mixed, and its times say since when it is there
+   * @param recipeVersion version of the ink's recipe that it is weighed by; null when unknown
    */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record BatchLine(
       String id,
       String ink,
@@ -148,7 +152,113 @@ public record PlanSheet(
       int mixer,
       int reserveG,
       List<String> runs,
-      List<UseLine> uses) {}
+      List<UseLine> uses,
+      String origin,
+      Integer recipeVersion) {
+
+    /** Value of {@code origin} for a container that stood on the shelf. */
+    public static final String STOCK = "stock";
+
+    /** A batch that is made, by a recipe of unknown version. */
+    public BatchLine(
+        String id,
+        String ink,
+        String process,
+        int massG,
+        List<ComponentLine> components,
+        int agentG,
+        double agentPercent,
+        int retarderG,
+        OffsetDateTime mixFrom,
+        OffsetDateTime activateFrom,
+        OffsetDateTime activatedAt,
+        OffsetDateTime readyAt,
+        OffsetDateTime useBy,
+        int mixer,
+        int reserveG,
+        List<String> runs,
+        List<UseLine> uses) {
+      this(
+          id,
+          ink,
+          process,
+          massG,
+          components,
+          agentG,
+          agentPercent,
+          retarderG,
+          mixFrom,
+          activateFrom,
+          activatedAt,
+          readyAt,
+          useBy,
+          mixer,
+          reserveG,
+          runs,
+          uses,
+          null,
+          null);
+    }
+
+    /** Whether it stood on the shelf and is not made. */
+    public boolean fromStock() {
+      return STOCK.equals(origin);
+    }
+
+    /** The same batch with another clock. */
+    public BatchLine activated(
+        OffsetDateTime mixed,
+        OffsetDateTime from,
+        OffsetDateTime at,
+        OffsetDateTime ready,
+        OffsetDateTime lastStroke) {
+      return new BatchLine(
+          id,
+          ink,
+          process,
+          massG,
+          components,
+          agentG,
+          agentPercent,
+          retarderG,
+          mixed,
+          from,
+          at,
+          ready,
+          lastStroke,
+          mixer,
+          reserveG,
+          runs,
+          uses,
+          origin,
+          recipeVersion);
+    }
+
+    /** The same batch with other uses; what they leave is reserve. */
+    public BatchLine used(List<String> byRuns, List<UseLine> by) {
+      int drawn = by.stream().mapToInt(use -> use.printG() + use.chargeG()).sum();
+      return new BatchLine(
+          id,
+          ink,
+          process,
+          massG,
+          components,
+          agentG,
+          agentPercent,
+          retarderG,
+          mixFrom,
+          activateFrom,
+          activatedAt,
+          readyAt,
+          useBy,
+          mixer,
+          massG - drawn,
+          byRuns,
+          by,
+          origin,
+          recipeVersion);
+    }
+  }
 
   /** Mass of one component of a batch, g. */
   public record ComponentLine(String name, String role, int massG) {}

@@ -4,11 +4,10 @@ import java.util.Map;
 import org.potlife.ink.Component;
 import org.potlife.ink.Ink;
 import org.potlife.ink.InkSystem;
+import org.potlife.ink.RecipeMass;
 
 /** R9: recipes sum to 100 %, retarder and agent keep to the limits of the ink's system. */
 final class InkCheck {
-
-  private static final double SUM_TOLERANCE_PERCENT = 0.01;
 
   private final Shop shop;
   private final Findings findings;
@@ -70,7 +69,7 @@ final class InkCheck {
     }
     double sum = ink.recipe().stream().mapToDouble(Component::percent).sum();
     // the comparison must not fail at 99.99 for lack of binary digits
-    if (Math.abs(sum - 100) > SUM_TOLERANCE_PERCENT + 1e-9) {
+    if (Math.abs(sum - 100) > RecipeMass.SUM_TOLERANCE_PERCENT + 1e-9) {
       findings.add(
           pointer + "/recipe",
           "must sum to 100 %, sums to "

@@ -72,7 +72,7 @@ final class InkDraw {
     for (int slot = ink * SLOTS; slot < (ink + 1) * SLOTS; slot++) {
       if (state.batchUseBy[slot] > t
           && state.batchReady[slot] <= t
-          && state.batchDay[slot] == day
+          && (state.batchDay[slot] == day || state.batchDay[slot] == ShopState.ANY_DAY)
           && state.batchRoomG[slot] >= chargeG + InkRoomSpec.LEAST_DRAW_G
           && (best < 0 || state.batchUseBy[slot] < state.batchUseBy[best])) {
         best = slot;

@@ -11,6 +11,9 @@ final class ShopState {
   /** Live batches remembered per ink; older ones are not drawn from any more. */
   static final int BATCHES_PER_INK = 4;
 
+  /** In the place of a batch's day: ink from the shelf serves every day. */
+  static final int ANY_DAY = -1;
+
   final BeltBook[] belts;
   final PlaceBook[] places;
   final CabinetBook[] cabinets;
@@ -143,7 +146,7 @@ final class ShopState {
     batchReady[slot] = batch.ready();
     batchUseBy[slot] = batch.useBy();
     batchRoomG[slot] = batch.roomG();
-    batchDay[slot] = day;
+    batchDay[slot] = batch.stock() ? ANY_DAY : day;
     batchId[slot] = batches;
     batches++;
   }

@@ -56,9 +56,10 @@ public record TakenOver(
    * A batch that others may draw from within its clock.
    *
    * @param roomG what is left for others, g
+   * @param stock whether it stands on the shelf and so serves any day
    */
   public record LiveBatch(
-      int ink, int mixFrom, int done, int ready, int useBy, int roomG, int mixer) {}
+      int ink, int mixFrom, int done, int ready, int useBy, int roomG, int mixer, boolean stock) {}
 
   /** Nothing is under way. */
   public static TakenOver nothing(int presses, int lots, int orders, int sets) {

@@ -3,7 +3,10 @@ package org.potlife.web;
 import io.quarkus.qute.TemplateExtension;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.potlife.plan.list.ActivationList.Batch;
 import org.potlife.plan.list.ScreenList.Frame;
 import org.potlife.plan.list.ScreenList.Stage;
 
@@ -29,6 +32,11 @@ final class Dress {
   /** Mesh as the trade writes it: threads per cm, thread diameter in um. */
   static String mesh(Frame frame) {
     return plain(frame.meshPerCm()) + "-" + plain(frame.threadUm());
+  }
+
+  /** The batch's name as a part of an address. */
+  static String address(Batch batch) {
+    return URLEncoder.encode(batch.id(), StandardCharsets.UTF_8).replace("+", "%20");
   }
 
   /** Names in a row. */
@@ -80,6 +88,17 @@ final class Dress {
       case "thinSlack" -> "thin slack before due dates";
       case "lightBeforeDark" -> "light cloth before dark";
       default -> kind;
+    };
+  }
+
+  /** How batches are cut, by the name on the list. */
+  static String cuttingRule(String rule) {
+    return switch (rule) {
+      case "plan" -> "this plan";
+      case "batch-per-run" -> "one batch per run";
+      case "batch-per-ink" -> "one batch per ink, split where pot life or container force it";
+      case "whole-day-at-once" -> "the whole day's ink at its first use, dead ink made anew";
+      default -> rule;
     };
   }
 

@@ -44,6 +44,12 @@ public record PageHead(
         printedAt);
   }
 
+  /** The same head for the sheet of another day. */
+  PageHead on(LocalDate otherDay) {
+    return new PageHead(
+        plant, plantName, plan, version, state, stale, planDay, otherDay, printedAt);
+  }
+
   /** Address of the plan's pages, with a slash at its end. */
   public String pages() {
     return "/plants/" + plant + "/plans/" + plan + "/pages/";

@@ -242,6 +242,10 @@ class BrokenRulesTest {
             p -> component(component(p, "b-sun", 0, "massG", 210), "b-sun", 1, "massG", 60)),
         broken(
             "R9",
+            "weighed finer than the scale shows",
+            p -> component(component(p, "b-sun", 0, "massG", 234), "b-sun", 1, "massG", 36)),
+        broken(
+            "R9",
             "weighed in another order",
             p ->
                 p.batch(

@@ -9,7 +9,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.potlife.audit.Audit;
+import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
+import org.potlife.room.RoomState;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.sheet.PlanSheet.BatchLine;
 import org.potlife.sheet.PlanSheet.RunLine;
@@ -52,6 +54,55 @@ final class Planned {
     return audited(request, SolveWatch.none());
   }
 
+  /** Like {@link #plan(SmallShop, SmallOrder...)} after the ink room has told something. */
+  static Planned plan(InkReport told, SmallShop shop, SmallOrder... orders) {
+    List<Order> built = Arrays.stream(orders).map(SmallOrder::build).toList();
+    PlanRequest request =
+        new PlanRequest(
+            shop.build(),
+            built,
+            SmallShop.DAY,
+            SmallShop.at(-1, "18:00").toInstant(),
+            Optional.empty(),
+            0,
+            7,
+            RoomState.NOTHING,
+            told);
+    return audited(request, SolveWatch.none());
+  }
+
+  /** The next plan after the ink room has told something. */
+  Planned again(OffsetDateTime plannedAt, InkReport told) {
+    PlanRequest request =
+        new PlanRequest(
+            shop,
+            orders,
+            sheet.day(),
+            plannedAt.toInstant(),
+            Optional.of(sheet),
+            0,
+            7,
+            RoomState.NOTHING,
+            told);
+    return audited(request, SolveWatch.none());
+  }
+
+  /** The next plan after the screen room has reported something. */
+  Planned again(OffsetDateTime plannedAt, RoomState rooms) {
+    PlanRequest request =
+        new PlanRequest(
+            rooms.standing(shop),
+            orders,
+            sheet.day(),
+            plannedAt.toInstant(),
+            Optional.of(sheet),
+            0,
+            7,
+            rooms,
+            InkReport.NOTHING);
+    return audited(request, SolveWatch.none());
+  }
+
   /** Like {@link #plan(SmallShop, SmallOrder...)} with a second of search. */
   static Planned search(SmallShop shop, SmallOrder... orders) {
     List<Order> built = Arrays.stream(orders).map(SmallOrder::build).toList();
@@ -70,7 +121,15 @@ final class Planned {
   /** Solves and audits. */
   static Planned audited(PlanRequest request, SolveWatch watch) {
     PlanSheet sheet = new SearchPlanner().solve(request, watch);
-    assertThat(Audit.of(request.shop(), request.orders(), sheet, request.published()).findings())
+    assertThat(
+            Audit.of(
+                    request.shop(),
+                    request.orders(),
+                    sheet,
+                    request.published(),
+                    request.rooms(),
+                    request.ink())
+                .findings())
         .isEmpty();
     return new Planned(request.shop(), request.orders(), sheet);
   }

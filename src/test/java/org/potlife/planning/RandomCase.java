@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.potlife.audit.Audit;
 import org.potlife.audit.AuditReport;
+import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.order.Print;
 import org.potlife.room.RoomState;
@@ -69,7 +70,15 @@ record RandomCase(
 
   PlanRequest request() {
     return new PlanRequest(
-        rooms.standing(shop), orders, day, plannedAt, published, solveSeconds, seed, rooms);
+        rooms.standing(shop),
+        orders,
+        day,
+        plannedAt,
+        published,
+        solveSeconds,
+        seed,
+        rooms,
+        InkReport.NOTHING);
   }
 
   PlanSheet plan() {
@@ -93,7 +102,7 @@ record RandomCase(
   }
 
   AuditReport audit(PlanSheet sheet) {
-    return Audit.of(rooms.standing(shop), orders, sheet, published, rooms);
+    return Audit.of(rooms.standing(shop), orders, sheet, published, rooms, InkReport.NOTHING);
   }
 
   /** What is wrong with the plan for this case; empty when it holds. */

@@ -18,6 +18,7 @@ import org.potlife.plan.PlanChange;
 import org.potlife.plan.PlanState;
 import org.potlife.planning.PlanRequest;
 import org.potlife.planning.SolveWatch.Progress;
+import org.potlife.room.InkBook;
 import org.potlife.room.RoomState;
 import org.potlife.room.Rooms;
 import org.potlife.sheet.PlanSheet;
@@ -36,6 +37,7 @@ class SolveStore {
   private final Shops shops;
   private final Orders orders;
   private final Rooms rooms;
+  private final InkBook ink;
   private final Event<PlanChange> changes;
   private final Clock clock;
 
@@ -46,6 +48,7 @@ class SolveStore {
       Shops shops,
       Orders orders,
       Rooms rooms,
+      InkBook ink,
       Event<PlanChange> changes,
       Clock clock) {
     this.entities = entities;
@@ -53,6 +56,7 @@ class SolveStore {
     this.shops = shops;
     this.orders = orders;
     this.rooms = rooms;
+    this.ink = ink;
     this.changes = changes;
     this.clock = clock;
   }
@@ -88,7 +92,8 @@ class SolveStore {
             reported.standing(shop.shop()),
             orders.listOpen(e.plant),
             published.map(p -> p.id).orElse(null),
-            reported);
+            reported,
+            ink.reportAt(e.plant, plannedAt));
     e.attempts++;
     e.dataStamp = shop.dataStamp();
     e.plannedAt = plannedAt;
@@ -102,7 +107,8 @@ class SolveStore {
             published.flatMap(mapping::sheet),
             e.solveSeconds,
             e.seed,
-            basis.rooms());
+            basis.rooms(),
+            basis.ink());
     return Optional.of(new Begun(request, basis, e.publishWhenSound));
   }
 

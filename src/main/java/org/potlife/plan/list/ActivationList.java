@@ -12,10 +12,12 @@ import java.util.List;
  * order. Inks without agent are on it too; they have no clock.
  *
  * @param agentG agent for all batches of the list, g
+ * @param cutting what the day's activated batches lose, against rules of thumb; empty on a day
+ *     without agent
  * @param cautions what to keep in mind; empty on a day without agent
  */
 public record ActivationList(
-    LocalDate day, int agentG, List<Batch> batches, List<String> cautions) {
+    LocalDate day, int agentG, List<Batch> batches, List<Cutting> cutting, List<String> cautions) {
 
   /** The list of a day. */
   public static ActivationList of(PlanIndex plan, LocalDate day) {
@@ -42,6 +44,9 @@ public record ActivationList(
    * @param mixer number of the mixer, from 1
    * @param reserveG part of the mass that no run asks for, g
    * @param uses runs that draw from it, in order
+   * @param stock whether it stands on the shelf and only has to be fetched
+   * @param recipeVersion version of the recipe that it is weighed by; null when unknown
+   * @param warnings what to look at twice; empty when there is nothing
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Batch(
@@ -62,7 +67,10 @@ public record ActivationList(
       OffsetDateTime useBy,
       int mixer,
       int reserveG,
-      List<Use> uses) {
+      List<Use> uses,
+      boolean stock,
+      Integer recipeVersion,
+      List<String> warnings) {
 
     /** Ids of the runs that draw from it, in order. */
     @JsonProperty("runs")
@@ -92,6 +100,10 @@ public record ActivationList(
    * @param from first stroke with this batch
    * @param to last stroke with this batch
    * @param massG ink drawn, screen charge included, g
+   * @param printG the part of it that goes onto garments, handling loss included, g
+   * @param chargeG the part of it that stays on the screens, g
+   * @param lossPercent handling loss within {@code printG}, percent of what is printed
+   * @param perPiece what one piece takes of this ink, station by station
    */
   public record Use(
       String run,
@@ -104,5 +116,22 @@ public record ActivationList(
       int pieces,
       OffsetDateTime from,
       OffsetDateTime to,
-      int massG) {}
+      int massG,
+      int printG,
+      int chargeG,
+      double lossPercent,
+      List<PerPiece> perPiece) {}
+
+  /**
+   * One way to cut the day's need into batches.
+   *
+   * @param rule {@code plan}: the batches of this plan; {@code batch-per-run}: every run has its
+   *     own; {@code batch-per-ink}: one for all runs of an ink, split where pot life or container
+   *     force it; {@code whole-day-at-once}: all of an ink is activated for its first use, and what
+   *     outlives its pot life is thrown away and made anew
+   * @param batches how many are made
+   * @param massG their mass without agent, g
+   * @param lostG the part of it that no garment gets: reserve, rounding, screens, dead ink, g
+   */
+  public record Cutting(String rule, int batches, long massG, long lostG) {}
 }

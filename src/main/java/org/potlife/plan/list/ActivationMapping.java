@@ -36,15 +36,26 @@ final class ActivationMapping {
             .map(this::batch)
             .toList();
     int agentG = batches.stream().mapToInt(Batch::agentG).sum();
-    return new ActivationList(day, agentG, batches, agentG > 0 ? InkCautions.lines() : List.of());
+    return new ActivationList(
+        day,
+        agentG,
+        batches,
+        CuttingComparison.of(plan, day),
+        agentG > 0 ? InkCautions.lines() : List.of());
   }
 
-  /** A batch mixed the evening before and activated in the morning is work of both days. */
+  /**
+   * A batch mixed the evening before and activated in the morning is work of both days; a container
+   * is fetched from the shelf on the days of its uses.
+   */
   private boolean isWorkOf(LocalDate day, BatchLine batch) {
+    if (batch.fromStock()) {
+      return batch.uses().stream().anyMatch(use -> plan.dayOf(use.from()).equals(day));
+    }
     return plan.dayOf(batch.mixFrom()).equals(day) || plan.dayOf(batch.activateFrom()).equals(day);
   }
 
-  private Batch batch(BatchLine b) {
+  Batch batch(BatchLine b) {
     boolean activated = b.agentG() > 0;
     return new Batch(
         b.id(),
@@ -64,7 +75,10 @@ final class ActivationMapping {
         activated ? b.useBy() : null,
         b.mixer(),
         b.reserveG(),
-        b.uses().stream().map(this::use).toList());
+        b.uses().stream().map(use -> use(b, use)).toList(),
+        b.fromStock(),
+        b.recipeVersion(),
+        BatchWarnings.of(plan, b));
   }
 
   private static List<Weighing> components(List<ComponentLine> components) {
@@ -77,7 +91,7 @@ final class ActivationMapping {
     return List.copyOf(weighed);
   }
 
-  private Use use(UseLine use) {
+  private Use use(BatchLine batch, UseLine use) {
     RunLine run = plan.getRun(use.run());
     return new Use(
         run.id(),
@@ -90,6 +104,10 @@ final class ActivationMapping {
         run.quantity(),
         use.from(),
         use.to(),
-        use.printG() + use.chargeG());
+        use.printG() + use.chargeG(),
+        use.printG(),
+        use.chargeG(),
+        plan.shop().inkRoom().lossPercent(),
+        PerPiece.of(plan, run, batch.ink()));
   }
 }

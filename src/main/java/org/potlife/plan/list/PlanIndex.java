@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.potlife.ink.Ink;
+import org.potlife.ink.LearnedGrams;
+import org.potlife.order.GramsPerPiece;
 import org.potlife.order.Order;
 import org.potlife.order.Print;
 import org.potlife.sheet.PlanSheet;
@@ -32,8 +34,17 @@ public final class PlanIndex {
   private final Map<String, ScreenLine> screens;
   private final Map<String, LateLine> late;
   private final Map<String, Ink> inks;
+  private final GramsPerPiece gramsPerPiece;
 
+  /** A plan made when no closed run had taught anything. */
   public PlanIndex(Shop shop, List<Order> orders, PlanSheet sheet) {
+    this(shop, orders, sheet, List.of());
+  }
+
+  /**
+   * @param learned grams per piece that closed runs had taught when the plan was made
+   */
+  public PlanIndex(Shop shop, List<Order> orders, PlanSheet sheet, List<LearnedGrams> learned) {
     this.shop = shop;
     this.sheet = sheet;
     this.orders = byName(orders, Order::reference);
@@ -44,6 +55,7 @@ public final class PlanIndex {
     this.screens = byName(sheet.screens(), ScreenLine::id);
     this.late = byName(sheet.late(), LateLine::order);
     this.inks = byName(shop.inks(), Ink::id);
+    this.gramsPerPiece = new GramsPerPiece(shop, learned);
   }
 
   private static <T> Map<String, T> byName(List<T> list, Function<T, String> name) {
@@ -68,14 +80,14 @@ public final class PlanIndex {
     return Optional.ofNullable(orders.get(reference));
   }
 
-  Optional<Print> findPrint(RunLine run) {
+  public Optional<Print> findPrint(RunLine run) {
     return findOrder(run.order()).stream()
         .flatMap(order -> order.prints().stream())
         .filter(p -> p.design().equals(run.design()) && p.position().equals(run.position()))
         .findFirst();
   }
 
-  Optional<RunLine> findRun(String id) {
+  public Optional<RunLine> findRun(String id) {
     return Optional.ofNullable(runs.get(id));
   }
 
@@ -110,7 +122,7 @@ public final class PlanIndex {
     return words;
   }
 
-  Optional<BatchLine> findBatch(String id) {
+  public Optional<BatchLine> findBatch(String id) {
     return Optional.ofNullable(batches.get(id));
   }
 
@@ -124,6 +136,11 @@ public final class PlanIndex {
 
   Optional<Ink> findInk(String id) {
     return Optional.ofNullable(inks.get(id));
+  }
+
+  /** What the plan reckons each colour to take on a piece. */
+  GramsPerPiece gramsPerPiece() {
+    return gramsPerPiece;
   }
 
   InkChip chip(String ink) {

@@ -24,12 +24,14 @@ class StoredShops implements Shops {
 
   private final EntityManager entities;
   private final ObjectMapper mapper;
+  private final KeptRecipes recipes;
   private final Clock clock;
 
   @Inject
-  StoredShops(EntityManager entities, ObjectMapper mapper, Clock clock) {
+  StoredShops(EntityManager entities, ObjectMapper mapper, KeptRecipes recipes, Clock clock) {
     this.entities = entities;
     this.mapper = mapper;
+    this.recipes = recipes;
     this.clock = clock;
   }
 
@@ -85,7 +87,11 @@ class StoredShops implements Shops {
             .setParameter("shop", write(shop))
             .setParameter("now", clock.instant())
             .executeUpdate();
-    return rows == 1 ? Optional.of(new StoredShop(plant, shop, 1, 1)) : Optional.empty();
+    if (rows == 0) {
+      return Optional.empty();
+    }
+    recipes.keep(plant, shop, clock.instant());
+    return Optional.of(new StoredShop(plant, shop, 1, 1));
   }
 
   @Override
@@ -101,6 +107,7 @@ class StoredShops implements Shops {
     entity.version++;
     entity.dataStamp++;
     entity.changedAt = clock.instant();
+    recipes.keep(entity.id, shop, entity.changedAt);
     return new StoredShop(entity.id, shop, entity.version, entity.dataStamp);
   }
 
