@@ -90,6 +90,7 @@ final class AgainstProof {
           ours.add((double) late(runs.get(seed - 1).found()));
         }
         var best = plain.found().isPresent() ? plain : hinted;
+        // a search that finds nothing in this time still has the plan that it was given
         double theirs = best.found().orElse(late(start));
         ratios.add(Figures.ratio(Figures.median(ours), theirs));
         table.add(

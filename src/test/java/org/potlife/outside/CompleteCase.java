@@ -159,7 +159,7 @@ public record CompleteCase(
               : new SetUpMinutes(3, 4, 2, 3, 5, 4, 2);
     }
     return new CompleteCase(
-        setUps, days(2 * days + 3), 3, 10, belt, new int[] {20, 50, 80, 50}, orders, sets, runs);
+        setUps, days(days + 2), 3, 10, belt, new int[] {20, 50, 80, 50}, orders, sets, runs);
   }
 
   private static int[] days(int count) {
