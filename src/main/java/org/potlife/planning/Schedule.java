@@ -34,6 +34,11 @@ public class Schedule {
     return lines;
   }
 
+  /** By the run's index. */
+  List<RunCard> cards() {
+    return cards;
+  }
+
   HardMediumSoftLongScore score() {
     return score;
   }

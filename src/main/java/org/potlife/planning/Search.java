@@ -2,100 +2,53 @@ package org.potlife.planning;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
-import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
-import org.optaplanner.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
-import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
-import org.optaplanner.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
-import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import org.optaplanner.core.config.phase.custom.CustomPhaseConfig;
+import org.optaplanner.core.config.solver.EnvironmentMode;
 import org.optaplanner.core.config.solver.SolverConfig;
-import org.optaplanner.core.config.solver.termination.TerminationConfig;
 import org.potlife.simulation.Outcome;
 import org.potlife.simulation.Problem;
 
 /**
- * Improves a first plan by simulated annealing over time-near moves, on the engine's problem alone:
- * it needs no shop and no orders, so that published instances can be searched too.
+ * Improves a first plan by {@link Annealing}, as a phase of OptaPlanner's solver, on the engine's
+ * problem alone: it needs no shop and no orders, so that published instances can be searched too.
  */
 final class Search {
-
-  /** Least start temperature against the first plan's score; found by trial on the demo plant. */
-  private static final double TEMPERATURE = 0.002;
-
-  /**
-   * Start temperature against a run's share of that score. With few runs a single move changes much
-   * of the score, and what suits a full day would be too cold to leave the first valley.
-   */
-  private static final double TEMPERATURE_BY_RUN = 0.14;
 
   private final Problem problem;
   private final boolean verify;
 
   /**
-   * @param verify whether each evaluation is compared with a simulation from the start
+   * @param verify whether each evaluation is compared with a simulation from the start, and the
+   *     solver checks itself
    */
   Search(Problem problem, boolean verify) {
     this.problem = problem;
     this.verify = verify;
   }
 
-  SolverConfig config(Outcome first, long seed, TerminationConfig termination) {
-    double temperature = Math.max(TEMPERATURE, TEMPERATURE_BY_RUN / Math.max(1, problem.movable()));
-    long medium = Math.max(1, (long) (first.weightedLateMinutes() * temperature));
-    long soft = Math.max(1, (long) (first.costMilli() * temperature));
-    LocalSearchPhaseConfig search =
-        new LocalSearchPhaseConfig()
-            .withMoveSelectorConfig(
-                new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(TimeNearMoves.class))
-            .withAcceptorConfig(
-                new LocalSearchAcceptorConfig()
-                    .withSimulatedAnnealingStartingTemperature(
-                        HardMediumSoftLongScore.of(0, medium, soft).toString()))
-            .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
-    return new SolverConfig()
-        .withSolutionClass(Schedule.class)
-        .withEntityClasses(PressLine.class)
-        .withEasyScoreCalculatorClass(ScheduleScore.class)
-        .withRandomSeed(seed)
-        .withTerminationConfig(termination)
-        .withPhases(search);
-  }
-
   /**
-   * The best plan found; never worse than the first.
+   * The best plan found within the budget; never worse than the first.
    *
-   * @param stopRequested asked every few evaluations; the best so far is kept
    * @param improved told of each better outcome
    */
-  Dispatch.Plan improve(
-      Dispatch.Plan first,
-      SolverConfig config,
-      BooleanSupplier stopRequested,
-      Consumer<Outcome> improved) {
-    Solver<Schedule> solver = SolverFactory.<Schedule>create(config).buildSolver();
-    SearchDesk desk =
-        new SearchDesk(
-            problem,
-            verify,
-            () -> {
-              if (stopRequested.getAsBoolean()) {
-                solver.terminateEarly();
-              }
-            });
-    AtomicReference<HardMediumSoftLongScore> told = new AtomicReference<>();
-    solver.addEventListener(
-        event -> {
-          HardMediumSoftLongScore score = (HardMediumSoftLongScore) event.getNewBestScore();
-          HardMediumSoftLongScore before = told.getAndSet(score);
-          if (before == null || score.compareTo(before) > 0) {
-            improved.accept(outcome(score));
-          }
-        });
-    return plan(solver.solve(schedule(first, desk)));
+  Dispatch.Plan improve(Dispatch.Plan first, long seed, Budget budget, Consumer<Outcome> improved) {
+    Annealing annealing = new Annealing(problem, verify, seed, budget, improved);
+    SolverConfig config =
+        new SolverConfig()
+            .withSolutionClass(Schedule.class)
+            .withEntityClasses(PressLine.class)
+            .withEasyScoreCalculatorClass(ScheduleScore.class)
+            .withEnvironmentMode(
+                verify ? EnvironmentMode.FULL_ASSERT : EnvironmentMode.REPRODUCIBLE)
+            .withRandomSeed(seed)
+            .withPhases(
+                new CustomPhaseConfig()
+                    .withCustomPhaseCommandList(List.of(new AnnealingPhase(annealing))));
+    Schedule start = schedule(first, new SearchDesk(problem));
+    return plan(SolverFactory.<Schedule>create(config).buildSolver().solve(start));
   }
 
   private Schedule schedule(Dispatch.Plan plan, SearchDesk desk) {
@@ -114,12 +67,12 @@ final class Search {
     return new Schedule(lines, cards, desk);
   }
 
-  private static Outcome outcome(HardMediumSoftLongScore score) {
+  static Outcome outcome(HardMediumSoftLongScore score) {
     return new Outcome((int) -score.hardScore(), -score.mediumScore(), -score.softScore());
   }
 
-  private Dispatch.Plan plan(Schedule schedule) {
-    int[][] sequences = new int[problem.presses().length][problem.movable()];
+  static Dispatch.Plan plan(Schedule schedule) {
+    int[][] sequences = new int[schedule.lines().size()][schedule.cards().size()];
     int[] lengths = new int[sequences.length];
     for (PressLine line : schedule.lines()) {
       int i = 0;

@@ -1,16 +1,13 @@
 package org.potlife.planning;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import org.optaplanner.core.config.solver.SolverConfig;
-import org.optaplanner.core.config.solver.termination.TerminationConfig;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.simulation.Outcome;
 import org.potlife.simulation.Problem;
 
 /**
  * Plans by search: starts from the best dispatch rule or the running plan and improves it by
- * simulated annealing over time-near moves, with OptaPlanner as the frame. Keeps the best whenever
- * it is stopped.
+ * simulated annealing, with OptaPlanner as the frame. Keeps the best whenever it is stopped.
  */
 @ApplicationScoped
 public class SearchPlanner implements Planner {
@@ -28,12 +25,21 @@ public class SearchPlanner implements Planner {
     return new SheetWriter(mapped).write(best.sequences(), best.lengths());
   }
 
-  /** The best dispatch rule, or the running plan where that is better. */
-  private static Dispatch.Plan first(Problem problem) {
+  /**
+   * The running plan, since a change of plan costs (R22), unless it leaves more without a place or
+   * is far later than the best dispatch rule.
+   */
+  static Dispatch.Plan first(Problem problem) {
     Dispatch.Plan dispatched = new Dispatch(problem).best();
     return RunningPlan.of(problem)
-        .filter(running -> running.outcome().compareTo(dispatched.outcome()) < 0)
+        .filter(running -> staysInForce(running.outcome(), dispatched.outcome()))
         .orElse(dispatched);
+  }
+
+  private static boolean staysInForce(Outcome running, Outcome dispatched) {
+    return running.unplaced() < dispatched.unplaced()
+        || (running.unplaced() == dispatched.unplaced()
+            && running.weightedLateMinutes() <= 2 * dispatched.weightedLateMinutes());
   }
 
   @Override
@@ -54,16 +60,11 @@ public class SearchPlanner implements Planner {
   private static Dispatch.Plan search(
       MappedProblem mapped, Dispatch.Plan first, long begun, SolveWatch watch) {
     PlanRequest request = mapped.request();
-    Search search = new Search(mapped.problem(), false);
-    SolverConfig config =
-        search.config(
-            first.outcome(),
+    return new Search(mapped.problem(), false)
+        .improve(
+            first,
             request.seed(),
-            new TerminationConfig().withSecondsSpentLimit((long) request.solveSeconds()));
-    return search.improve(
-        first,
-        config,
-        watch::stopRequested,
-        outcome -> watch.improved(progress(begun, outcome, mapped)));
+            Budget.ofSeconds(request.solveSeconds(), watch::stopRequested),
+            outcome -> watch.improved(progress(begun, outcome, mapped)));
   }
 }

@@ -9,10 +9,12 @@ final class SetUp {
   private final int n;
   private final int[] pairs;
   private final int[] stations;
+  private final int[][] measuredS;
 
   SetUp(Problem problem) {
     RunSpec[] runs = problem.runs();
     n = runs.length;
+    measuredS = problem.measuredSetUpS();
     pairs = new int[n * n];
     stations = new int[n];
     for (int before = 0; before < n; before++) {
@@ -48,6 +50,9 @@ final class SetUp {
 
   /** Staffed seconds of set-up; 0 when the same screens stay. */
   int seconds(int before, int next, PressSpec press) {
+    if (measuredS != null) {
+      return measuredS[before + 1][next];
+    }
     if (before < 0) {
       return press.changeoverS() + press.perScreenS() * stations[next] + press.firstPieceS();
     }
@@ -72,6 +77,9 @@ final class SetUp {
 
   /** Whether the screens stay as they are, so that no set-up is needed. */
   boolean none(int before, int next) {
+    if (measuredS != null) {
+      return before >= 0 && measuredS[before + 1][next] == 0;
+    }
     return before >= 0 && (pairs[before * n + next] & 0xffff) == 0;
   }
 }

@@ -29,14 +29,17 @@ import org.potlife.shop.Shop;
 
 /**
  * A plant like the demo plant, larger: its presses and dryers are repeated, its rooms grow with the
- * number of presses, its orders come from a seed. Dates lie so that about nine tenths of the
- * capacity is wanted before the last due date.
+ * number of presses, its orders come from a seed. Dates lie so close that dispatch rules are late
+ * by hours and a good plan is late with some orders.
  */
 final class BenchPlant {
 
   private static final LocalDate DAY = LocalDate.of(2026, 12, 1);
   private static final Instant PLANNED_AT = Instant.parse("2026-11-30T13:00:00Z");
   private static final double PRESS_HOURS_PER_DAY = 9;
+
+  /** Of the days that the work takes, those in which it is due; less is later. */
+  private static final double PRESSURE = 0.5;
 
   private final Shop demo = DemoPlant.shop();
   private final int presses;
@@ -258,7 +261,7 @@ final class BenchPlant {
   }
 
   private Order order(Draft draft, double days) {
-    double dueDay = 0.3 + random.nextDouble() * days * 1.15;
+    double dueDay = 0.3 + random.nextDouble() * days * PRESSURE;
     OffsetDateTime due = workingTime(dueDay, 8 + random.nextInt(12));
     OffsetDateTime from = workingTime(Math.max(-1, dueDay - 1 - random.nextInt(4)), 7);
     int priority = 1 + Math.min(4, random.nextInt(3) + random.nextInt(3));

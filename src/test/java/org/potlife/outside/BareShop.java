@@ -17,17 +17,17 @@ import org.potlife.simulation.StaffedTime;
 import org.potlife.simulation.TakenOver;
 
 /** Builds the engine's problem for textbook cases, in minutes; a piece takes a minute. */
-final class BareShop {
+public final class BareShop {
 
   /** A press is a machine: it needs no set-up. */
-  static final SetUpMinutes NO_SET_UP = new SetUpMinutes(0, 0, 0, 0, 0, 0, 0);
+  public static final SetUpMinutes NO_SET_UP = new SetUpMinutes(0, 0, 0, 0, 0, 0, 0);
 
   private static final int MINUTE = 60;
   private static final int HORIZON = 1_000_000 * MINUTE;
   private static final int ROOMY = 1_000_000;
 
   /** Minutes of the parts of a set-up (R2), and the pieces of the trial. */
-  record SetUpMinutes(
+  public record SetUpMinutes(
       int changeover,
       int perScreen,
       int tearDown,
@@ -37,7 +37,7 @@ final class BareShop {
       int trialPieces) {}
 
   /** A run to be; what is not said has a plain default. */
-  static final class Run {
+  public static final class Run {
     private final int order;
     private final int pieces;
     private int lot = -1;
@@ -55,38 +55,38 @@ final class BareShop {
     }
 
     /** The garments that it is printed on; its own ones if not said. */
-    Run lot(int number) {
+    public Run lot(int number) {
       lot = number;
       return this;
     }
 
     /** Place in the listed order of the prints of its lot. */
-    Run stage(int number) {
+    public Run stage(int number) {
       stage = number;
       return this;
     }
 
     /** Garments are in house from this minute on. */
-    Run from(int minute) {
+    public Run from(int minute) {
       from = minute;
       return this;
     }
 
     /** The only presses that take it. */
-    Run on(int... numbers) {
+    public Run on(int... numbers) {
       presses = numbers;
       return this;
     }
 
     /** Its screens, of which set they are, and the ink at each station. */
-    Run screens(int number, int... inkByStation) {
+    public Run screens(int number, int... inkByStation) {
       set = number;
       inks = inkByStation;
       return this;
     }
 
     /** Belt length of a piece, and how fast the belt may run for it. */
-    Run belt(int perPiece, int limit) {
+    public Run belt(int perPiece, int limit) {
       beltPerPiece = perPiece;
       speedLimit = limit;
       return this;
@@ -106,23 +106,23 @@ final class BareShop {
     this.setUps = setUps;
   }
 
-  static BareShop presses(int count) {
+  public static BareShop presses(int count) {
     SetUpMinutes[] none = new SetUpMinutes[count];
     Arrays.fill(none, NO_SET_UP);
     return new BareShop(none);
   }
 
-  static BareShop presses(SetUpMinutes... setUps) {
+  public static BareShop presses(SetUpMinutes... setUps) {
     return new BareShop(setUps);
   }
 
   /** Shifts of all presses, starts and ends in turn, minutes; no run pauses between two. */
-  BareShop shifts(int... minutes) {
+  public BareShop shifts(int... minutes) {
     return shiftsWithPause(0, minutes);
   }
 
   /** The same, where a run may pause over a gap of at most so many minutes. */
-  BareShop shiftsWithPause(int mostMinutes, int... minutes) {
+  public BareShop shiftsWithPause(int mostMinutes, int... minutes) {
     int n = minutes.length / 2;
     int[] start = new int[n];
     int[] end = new int[n];
@@ -135,41 +135,41 @@ final class BareShop {
   }
 
   /** Fastest belt, minutes on it after the last stroke, and minutes to cool. */
-  BareShop dryer(int maxSpeed, int transit, int cool) {
+  public BareShop dryer(int maxSpeed, int transit, int cool) {
     dryer = new DryerSpec(maxSpeed, ROOMY, transit * MINUTE, cool * MINUTE);
     return this;
   }
 
-  BareShop inks(int... lightnesses) {
+  public BareShop inks(int... lightnesses) {
     lightness = lightnesses;
     return this;
   }
 
   /** Each minute by which the whole plan ends later costs one. */
-  BareShop finishCosts() {
+  public BareShop finishCosts() {
     finishPerMinute = 1;
     return this;
   }
 
   /** A new order; returns its number. */
-  int order(int dueMinute, int weight) {
+  public int order(int dueMinute, int weight) {
     orders.add(new OrderSpec(dueMinute * MINUTE, weight));
     return orders.size() - 1;
   }
 
   /** A new set of finished screens; returns its number. */
-  int set(int screens, int readyMinute) {
+  public int set(int screens, int readyMinute) {
     sets.add(new ScreenSetSpec(screens, 0, new int[0], new int[0], readyMinute * MINUTE, 0, 0, 0));
     return sets.size() - 1;
   }
 
-  Run run(int order, int pieces) {
+  public Run run(int order, int pieces) {
     Run run = new Run(order, pieces);
     runs.add(run);
     return run;
   }
 
-  Problem problem() {
+  public Problem problem() {
     int lots = runs.stream().mapToInt(run -> run.lot).max().orElse(-1) + 1;
     RunSpec[] specs = new RunSpec[runs.size()];
     for (int i = 0; i < specs.length; i++) {

@@ -5,6 +5,7 @@ import com.google.ortools.sat.BoolVar;
 import com.google.ortools.sat.CircuitConstraint;
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverSolutionCallback;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.CumulativeConstraint;
 import com.google.ortools.sat.IntVar;
@@ -13,15 +14,21 @@ import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
 import org.potlife.outside.BareShop.SetUpMinutes;
+import org.potlife.simulation.Trace;
 
 /**
  * The least weighted lateness of a {@link CompleteCase}, proven by CP-SAT on a model that is
  * written from docs/model.md alone. It knows nothing of sequences that are played through: starts
  * are free, and the rules forbid what must not be.
  */
-final class ProvenOptimum {
+public final class ProvenOptimum {
 
   private static final int RATE = 60;
   private static final double MOST_SECONDS = 120;
@@ -67,7 +74,68 @@ final class ProvenOptimum {
     return vars;
   }
 
-  private long solve() {
+  /**
+   * What CP-SAT found within a time.
+   *
+   * @param found weighted late minutes; empty if it found no plan
+   * @param proven whether nothing better exists
+   * @param curve seconds and weighted late minutes of each better plan
+   */
+  public record Answer(OptionalLong found, boolean proven, List<double[]> curve) {}
+
+  /**
+   * Lets CP-SAT search for a time, with two workers.
+   *
+   * @param hint a plan to start from, or none
+   */
+  public static Answer within(CompleteCase shop, double seconds, Optional<Trace> hint) {
+    ProvenOptimum model = new ProvenOptimum(shop);
+    model.rules();
+    hint.ifPresent(model::hint);
+    List<double[]> curve = new ArrayList<>();
+    CpSolver solver = new CpSolver();
+    solver.getParameters().setNumWorkers(2).setMaxTimeInSeconds(seconds).setRepairHint(true);
+    CpSolverStatus status =
+        solver.solve(
+            model.model,
+            new CpSolverSolutionCallback() {
+              @Override
+              public void onSolutionCallback() {
+                curve.add(new double[] {wallTime(), objectiveValue()});
+              }
+            });
+    boolean any = status == CpSolverStatus.OPTIMAL || status == CpSolverStatus.FEASIBLE;
+    return new Answer(
+        any ? OptionalLong.of(Math.round(solver.objectiveValue())) : OptionalLong.empty(),
+        status == CpSolverStatus.OPTIMAL,
+        curve);
+  }
+
+  /** Times are given to the minute above: a plan of whole minutes is taken as it is. */
+  private void hint(Trace trace) {
+    int[] last = new int[shop.presses().length];
+    Arrays.fill(last, -1);
+    Set<Long> follows = new HashSet<>();
+    for (Trace.Placed placed : trace.placed()) {
+      int run = placed.run();
+      model.addHint(start[run], placed.start() / 60);
+      model.addHint(first[run], placed.firstPiece() / 60);
+      model.addHint(print[run], placed.print() / 60);
+      model.addHint(end[run], placed.end() / 60);
+      follows.add(key(placed.press(), last[placed.press()], run));
+      last[placed.press()] = run;
+    }
+    for (Arc arc : arcs) {
+      model.addHint(
+          (BoolVar) arc.taken(), follows.contains(key(arc.press(), arc.before(), arc.run())));
+    }
+  }
+
+  private long key(int press, int before, int run) {
+    return ((long) press * (n + 1) + before + 1) * n + run;
+  }
+
+  private void rules() {
     oneRunAtATimeOnEachPress();
     setUpsBySequence();
     withinOneShift();
@@ -75,6 +143,10 @@ final class ProvenOptimum {
     garmentsInHouseAndCool();
     beltArea();
     model.minimize(lateness());
+  }
+
+  private long solve() {
+    rules();
     CpSolver solver = new CpSolver();
     solver.getParameters().setNumWorkers(2).setMaxTimeInSeconds(MOST_SECONDS);
     CpSolverStatus status = solver.solve(model);
@@ -106,6 +178,7 @@ final class ProvenOptimum {
         }
       }
     }
+    busyTimes(on);
     for (int run = 0; run < n; run++) {
       model.addExactlyOne(on[run]);
       LinearExprBuilder minutes = LinearExpr.newBuilder();
@@ -114,6 +187,24 @@ final class ProvenOptimum {
         minutes.addTerm(on[run][press], (long) shop.presses()[press].tearDown() * screens);
       }
       tearDown[run] = minutes.build();
+    }
+  }
+
+  /** Follows from the rounds; said again as times that do not overlap, it speeds the proof. */
+  private void busyTimes(Literal[][] on) {
+    IntVar[] length = times("busy");
+    CumulativeConstraint presses = model.addCumulative(shop.presses().length);
+    for (int run = 0; run < n; run++) {
+      presses.addDemand(model.newIntervalVar(start[run], length[run], end[run], "busy"), 1);
+    }
+    for (int press = 0; press < shop.presses().length; press++) {
+      List<IntervalVar> busy = new ArrayList<>();
+      for (int run = 0; run < n; run++) {
+        busy.add(
+            model.newOptionalIntervalVar(
+                start[run], length[run], end[run], on[run][press], "busy on " + press));
+      }
+      model.addNoOverlap(busy);
     }
   }
 

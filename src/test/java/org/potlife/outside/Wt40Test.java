@@ -49,7 +49,7 @@ class Wt40Test {
   @Test
   void theSearchReachesTheOptimumFromTheSequenceByDueDate() {
     Outcome found =
-        BareSearch.improved(problem, BareSearch.earliestDueDate(problem), 1, 40_000).outcome();
+        BareSearch.improved(problem, BareSearch.earliestDueDate(problem), 1, 200_000).outcome();
     assertThat(found).isEqualTo(new Outcome(0, OPTIMUM, 0));
   }
 

@@ -1,8 +1,9 @@
 package org.potlife.planning;
 
-import org.optaplanner.core.config.solver.EnvironmentMode;
-import org.optaplanner.core.config.solver.SolverConfig;
-import org.optaplanner.core.config.solver.termination.TerminationConfig;
+import java.lang.management.ManagementFactory;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.LongSupplier;
 import org.potlife.simulation.Outcome;
 import org.potlife.simulation.Problem;
 
@@ -42,17 +43,58 @@ public final class BareSearch {
     return improved(problem, start, seed, evaluations, true);
   }
 
+  /** What a search of a given time came to, and the way there. */
+  public record Timed(Found found, long evaluations, List<Point> curve) {
+
+    /** Best outcome after so many seconds. */
+    public Outcome after(double seconds) {
+      Outcome best = curve.get(0).outcome();
+      for (Point point : curve) {
+        best = point.seconds() <= seconds ? point.outcome() : best;
+      }
+      return best;
+    }
+  }
+
+  /** A better plan was found. */
+  public record Point(double seconds, Outcome outcome) {}
+
+  /**
+   * Searches on from a start for a time.
+   *
+   * @param cpu whether seconds are those that the thread was given, for a machine under load
+   */
+  public static Timed timed(Problem problem, Found start, long seed, double seconds, boolean cpu) {
+    LongSupplier clock =
+        cpu ? ManagementFactory.getThreadMXBean()::getCurrentThreadCpuTime : System::nanoTime;
+    long begun = clock.getAsLong();
+    List<Point> curve = new ArrayList<>();
+    curve.add(new Point(0, start.outcome()));
+    Budget budget = Budget.ofSeconds(seconds, clock, () -> false);
+    Dispatch.Plan plan =
+        new Search(problem, false)
+            .improve(
+                plan(start),
+                seed,
+                budget,
+                outcome -> curve.add(new Point((clock.getAsLong() - begun) / 1e9, outcome)));
+    return new Timed(found(plan), budget.evaluations(), curve);
+  }
+
+  /** The running plan with new runs put in; what a replanning starts from. */
+  public static Found started(Problem problem) {
+    return found(SearchPlanner.first(problem));
+  }
+
   private static Found improved(
       Problem problem, Found start, long seed, long evaluations, boolean asserted) {
-    Search search = new Search(problem, asserted);
-    TerminationConfig end = new TerminationConfig().withScoreCalculationCountLimit(evaluations);
-    SolverConfig config =
-        search
-            .config(start.outcome(), seed, end)
-            .withEnvironmentMode(
-                asserted ? EnvironmentMode.FULL_ASSERT : EnvironmentMode.REPRODUCIBLE);
-    Dispatch.Plan first = new Dispatch.Plan(start.sequences(), start.lengths(), start.outcome());
-    return found(search.improve(first, config, () -> false, outcome -> {}));
+    return found(
+        new Search(problem, asserted)
+            .improve(plan(start), seed, Budget.ofEvaluations(evaluations), outcome -> {}));
+  }
+
+  private static Dispatch.Plan plan(Found found) {
+    return new Dispatch.Plan(found.sequences(), found.lengths(), found.outcome());
   }
 
   private static Found found(Dispatch.Plan plan) {

@@ -1,0 +1,237 @@
+package org.potlife.planning;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import org.potlife.order.Order;
+import org.potlife.sheet.PlanSheet;
+import org.potlife.shop.Closure;
+import org.potlife.shop.Press;
+import org.potlife.shop.Shift;
+import org.potlife.shop.Shop;
+
+/**
+ * What a change would do to the plan in force. The plan is made anew under the change, starting
+ * from the one in force, and compared with it; nothing is kept.
+ */
+public final class WhatIf {
+
+  /** Something that might happen or be done. */
+  public sealed interface Question permits DueAt, PressDown, FurtherShift {}
+
+  /** An order would be due at another time. */
+  public record DueAt(String order, OffsetDateTime dueAt) implements Question {}
+
+  /** A press would be down for a time; runs that are frozen in it stay where they are. */
+  public record PressDown(String press, OffsetDateTime from, OffsetDateTime to)
+      implements Question {}
+
+  /** A press would be staffed in a further shift, every week on its days. */
+  public record FurtherShift(String press, Shift shift) implements Question {}
+
+  /**
+   * Lateness of an order now and under the change, minutes.
+   *
+   * @param minutesNow 0 if on time
+   * @param minutesThen 0 if on time
+   */
+  public record OrderChange(String order, long minutesNow, long minutesThen) {}
+
+  /**
+   * The plan in force against the plan under the change.
+   *
+   * @param weightedLateMinutesNow weighted late minutes of the plan in force
+   * @param weightedLateMinutesThen the same under the change
+   * @param costNow total cost, plant currency
+   * @param costThen the same under the change
+   * @param unplacedNow prints without a place
+   * @param unplacedThen the same under the change
+   * @param becomeLate orders on time now and late then
+   * @param becomeOnTime orders late now and on time then
+   * @param changes all orders whose lateness differs
+   * @param plan the plan under the change
+   */
+  public record Answer(
+      long weightedLateMinutesNow,
+      long weightedLateMinutesThen,
+      double costNow,
+      double costThen,
+      int unplacedNow,
+      int unplacedThen,
+      List<String> becomeLate,
+      List<String> becomeOnTime,
+      List<OrderChange> changes,
+      PlanSheet plan) {}
+
+  private WhatIf() {}
+
+  /**
+   * Answers within the request's search time and what a first plan takes.
+   *
+   * @param request must carry the plan in force as its published plan
+   * @throws IllegalArgumentException if there is no plan in force, or if the question names an
+   *     order or a press that there is not
+   */
+  public static Answer of(Planner planner, PlanRequest request, Question question) {
+    PlanSheet now =
+        request
+            .published()
+            .orElseThrow(() -> new IllegalArgumentException("there is no plan in force"));
+    PlanSheet then = planner.solve(under(request, question), SolveWatch.none());
+    return compare(now, then);
+  }
+
+  /** The request as it would be under the change. */
+  static PlanRequest under(PlanRequest request, Question question) {
+    if (question instanceof DueAt due) {
+      return with(request, request.shop(), due(request.orders(), due));
+    }
+    if (question instanceof PressDown down) {
+      return with(request, with(request.shop(), down.press(), closed(down)), request.orders());
+    }
+    FurtherShift further = (FurtherShift) question;
+    return with(
+        request,
+        with(request.shop(), further.press(), press -> staffed(press, further.shift())),
+        request.orders());
+  }
+
+  private static List<Order> due(List<Order> orders, DueAt due) {
+    if (orders.stream().noneMatch(order -> order.reference().equals(due.order()))) {
+      throw new IllegalArgumentException("no open order " + due.order());
+    }
+    return orders.stream()
+        .map(order -> order.reference().equals(due.order()) ? with(order, due.dueAt()) : order)
+        .toList();
+  }
+
+  private static Order with(Order order, OffsetDateTime dueAt) {
+    return new Order(
+        order.reference(),
+        order.customer(),
+        order.priority(),
+        dueAt,
+        order.printsInListedOrder(),
+        order.garments(),
+        order.prints());
+  }
+
+  private static UnaryOperator<Press> closed(PressDown down) {
+    return press -> {
+      List<Closure> closures = new ArrayList<>(press.closures());
+      closures.add(new Closure(down.from(), down.to(), "down"));
+      return with(press, press.shifts(), closures);
+    };
+  }
+
+  private static Press staffed(Press press, Shift shift) {
+    List<Shift> shifts = new ArrayList<>(press.shifts());
+    shifts.add(shift);
+    return with(press, shifts, press.closures());
+  }
+
+  private static Press with(Press press, List<Shift> shifts, List<Closure> closures) {
+    return new Press(
+        press.id(),
+        press.stations(),
+        press.printWidthMm(),
+        press.printHeightMm(),
+        press.processes(),
+        press.garmentKinds(),
+        press.dryer(),
+        press.ratePerHour(),
+        press.minRatePerHour(),
+        press.changeoverMinutes(),
+        press.minutesPerScreen(),
+        press.tearDownMinutesPerScreen(),
+        press.washUpToDarkerMinutes(),
+        press.washUpToLighterMinutes(),
+        press.firstPieceMinutes(),
+        press.trialPieces(),
+        press.maxPauseMinutes(),
+        press.maxWaitToDryerS(),
+        press.inService(),
+        shifts,
+        closures);
+  }
+
+  private static Shop with(Shop shop, String id, UnaryOperator<Press> change) {
+    if (shop.findPress(id).isEmpty()) {
+      throw new IllegalArgumentException("no press " + id);
+    }
+    return new Shop(
+        shop.name(),
+        shop.timeZone(),
+        shop.currency(),
+        shop.presses().stream()
+            .map(press -> press.id().equals(id) ? change.apply(press) : press)
+            .toList(),
+        shop.dryers(),
+        shop.screenRoom(),
+        shop.inkRoom(),
+        shop.inkSystems(),
+        shop.inks(),
+        shop.cloth(),
+        shop.settings());
+  }
+
+  private static PlanRequest with(PlanRequest request, Shop shop, List<Order> orders) {
+    return new PlanRequest(
+        shop,
+        orders,
+        request.day(),
+        request.plannedAt(),
+        request.published(),
+        request.solveSeconds(),
+        request.seed());
+  }
+
+  private static Answer compare(PlanSheet now, PlanSheet then) {
+    Map<String, Long> lateNow = late(now);
+    Map<String, Long> lateThen = late(then);
+    List<OrderChange> changes = new ArrayList<>();
+    for (String order : new TreeSet<>(union(lateNow, lateThen))) {
+      long minutesNow = lateNow.getOrDefault(order, 0L);
+      long minutesThen = lateThen.getOrDefault(order, 0L);
+      if (minutesNow != minutesThen) {
+        changes.add(new OrderChange(order, minutesNow, minutesThen));
+      }
+    }
+    return new Answer(
+        now.score().weightedLateMinutes(),
+        then.score().weightedLateMinutes(),
+        cost(now),
+        cost(then),
+        now.score().unplaced(),
+        then.score().unplaced(),
+        orders(changes, change -> change.minutesNow() == 0),
+        orders(changes, change -> change.minutesThen() == 0),
+        changes,
+        then);
+  }
+
+  private static List<String> union(Map<String, Long> some, Map<String, Long> others) {
+    List<String> all = new ArrayList<>(some.keySet());
+    all.addAll(others.keySet());
+    return all;
+  }
+
+  private static List<String> orders(List<OrderChange> changes, Predicate<OrderChange> wanted) {
+    return changes.stream().filter(wanted).map(OrderChange::order).toList();
+  }
+
+  private static Map<String, Long> late(PlanSheet sheet) {
+    Map<String, Long> minutes = new HashMap<>();
+    sheet.late().forEach(line -> minutes.put(line.order(), line.minutes()));
+    return minutes;
+  }
+
+  private static double cost(PlanSheet sheet) {
+    return sheet.score().cost().values().stream().mapToDouble(Double::doubleValue).sum();
+  }
+}
