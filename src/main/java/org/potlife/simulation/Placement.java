@@ -75,14 +75,16 @@ final class Placement {
     press = problem.presses()[pressIndex];
     feed = run.feeds()[press.dryer()];
     int last = state.pressLast[pressIndex];
-    boolean sameScreens = setUps.none(last, runIndex);
-    if (sameScreens && wentElsewhere(pressIndex)) {
-      sameScreens = false;
-      last = -1;
-    }
+    int change = last < 0 ? -1 : setUps.change(last, runIndex);
+    boolean sameScreens = last >= 0 && SetUp.none(change) && !wentElsewhere(pressIndex);
     changesScreens = !sameScreens;
-    mounted = setUps.mounted(last, runIndex);
-    setUp = setUps.seconds(last, runIndex, press);
+    if (last < 0 || (SetUp.none(change) && !sameScreens)) {
+      mounted = setUps.stations(runIndex);
+      setUp = setUps.onEmpty(runIndex, press);
+    } else {
+      mounted = SetUp.mounted(change);
+      setUp = SetUp.seconds(change, press);
+    }
     firstPieceS = setUp == 0 ? 0 : press.firstPieceS();
     start = state.pressFree[pressIndex];
     before = start;

@@ -28,7 +28,7 @@ class ScreenReportsTest {
   }
 
   private static SmallOrder twoColours(String reference) {
-    return order(reference).print("crest", "front").colour("white").colour("black");
+    return order(reference).print("badge", "front").colour("white").colour("black");
   }
 
   private static RoomState looked(String screen, OffsetDateTime at, boolean dry) {
@@ -123,12 +123,12 @@ class ScreenReportsTest {
   @Test
   void ofABrokenSetOnlyTheBrokenScreenIsMadeAnew() {
     Planned evening = plan(shop(), twoColours("A-1"));
-    OffsetDateTime found = evening.step("crest-1", "wash-out").to().plusMinutes(1);
+    OffsetDateTime found = evening.step("badge-1", "wash-out").to().plusMinutes(1);
 
-    Planned next = evening.again(found.plusMinutes(1), broken("crest-1", found));
+    Planned next = evening.again(found.plusMinutes(1), broken("badge-1", found));
 
-    assertThat(next.run("A-1").screens()).contains("crest-2").doesNotContain("crest-1");
-    assertThat(next.screen("crest-2").steps()).isEqualTo(evening.screen("crest-2").steps());
+    assertThat(next.run("A-1").screens()).contains("badge-2").doesNotContain("badge-1");
+    assertThat(next.screen("badge-2").steps()).isEqualTo(evening.screen("badge-2").steps());
     String anew = next.run("A-1").screens().get(0);
     assertThat(next.step(anew, "degrease").from()).isAfter(found);
     assertThat(next.run("A-1").setUpStart()).isAfterOrEqualTo(next.screen(anew).readyAt());
