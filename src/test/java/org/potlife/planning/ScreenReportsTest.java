@@ -28,7 +28,7 @@ class ScreenReportsTest {
   }
 
   private static SmallOrder twoColours(String reference) {
-    return order(reference).print("badge", "front").colour("white").colour("black");
+    return order(reference).print("badge", "front").colour("white").colour("brick");
   }
 
   private static RoomState looked(String screen, OffsetDateTime at, boolean dry) {
