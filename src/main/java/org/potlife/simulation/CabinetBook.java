@@ -34,7 +34,13 @@ final class CabinetBook {
    * When screens that arrive at {@code t} could be dry here; remembers the place for {@link #load}.
    * A time that is not before {@code bound} is no help and need not be right.
    */
-  int search(ScreenRoomSpec.Cabinet cabinet, int dryStage, int screens, int t, int bound) {
+  int search(
+      ScreenRoomSpec.Cabinet cabinet,
+      CabinetKind kind,
+      int dryStage,
+      int screens,
+      int t,
+      int bound) {
     int end = count * COLUMNS;
     int first = end;
     while (first > 0 && rows[first - COLUMNS + DRY] > t) {
@@ -50,7 +56,7 @@ final class CabinetBook {
       }
       // nothing dries while it is gathered: most gaps are too short for that alone
       if (load == end || at + gather < rows[load + FROM]) {
-        int opened = openedDryAt(cabinet, dryStage, at);
+        int opened = kind.dryAt(at, dryStage, best);
         if (load == end || opened <= rows[load + FROM]) {
           if (opened < best) {
             found = load;
@@ -78,13 +84,6 @@ final class CabinetBook {
       }
     }
     return StaffedTime.NEVER;
-  }
-
-  private static int openedDryAt(ScreenRoomSpec.Cabinet cabinet, int dryStage, int at) {
-    if (at >= StaffedTime.NEVER) {
-      return StaffedTime.NEVER;
-    }
-    return cabinet.drying().dryAt(at + cabinet.gatherS(), cabinet.requiredPaS()[dryStage]);
   }
 
   /** When the screens of the last search go in. */

@@ -25,6 +25,7 @@ final class ScreenPipeline {
   private final Problem problem;
   private final ScreenRoomSpec room;
   private final int[] perMesh;
+  private final CabinetKind[] kinds;
   private int lastLane;
   private int lastStartWork;
   private int lastCabinet;
@@ -33,6 +34,7 @@ final class ScreenPipeline {
     this.problem = problem;
     room = problem.screenRoom();
     perMesh = new int[room.frames().length];
+    kinds = CabinetKind.of(room.cabinets());
   }
 
   /**
@@ -202,10 +204,14 @@ final class ScreenPipeline {
     }
     int best = StaffedTime.NEVER;
     int chosen = -1;
+    for (CabinetKind kind : kinds) {
+      kind.begin();
+    }
     for (int i = 0; i < state.cabinets.length; i++) {
       ScreenRoomSpec.Cabinet cabinet = room.cabinets()[i];
       if (screens <= cabinet.frames()) {
-        int dryAt = state.cabinets[i].search(cabinet, stage.ordinal(), screens, notBefore, best);
+        int dryAt =
+            state.cabinets[i].search(cabinet, kinds[i], stage.ordinal(), screens, notBefore, best);
         if (dryAt < best) {
           best = dryAt;
           chosen = i;

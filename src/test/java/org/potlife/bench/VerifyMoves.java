@@ -22,6 +22,9 @@ public final class VerifyMoves {
   private final Found start;
   private long accepted;
 
+  /** Allocated in the second half of the moves: the first one lets the books grow. */
+  private long bytes;
+
   private VerifyMoves(Problem problem) {
     this.problem = problem;
     start = BareSearch.dispatched(problem);
@@ -39,7 +42,6 @@ public final class VerifyMoves {
     double fullUs = bench.fullUs(Math.max(300, 300_000 / runs));
     bench.search(moves / 4, false);
     bench.accepted = 0;
-    long bytes = allocated();
     long begun = cpuNs();
     bench.search(moves, false);
     double moveUs = (cpuNs() - begun) / 1000.0 / moves;
@@ -50,7 +52,7 @@ public final class VerifyMoves {
         moveUs,
         fullUs / moveUs,
         100.0 * bench.accepted / moves,
-        (double) (allocated() - bytes) / moves);
+        2.0 * bench.bytes / moves);
   }
 
   /** Processor time of this thread: other work on the machine does not count. */
@@ -84,6 +86,9 @@ public final class VerifyMoves {
     ArrayMoves trial = new ArrayMoves(problem, evaluator, sequences, lengths, random);
     Outcome current = evaluator.evaluate(sequences, lengths);
     for (int i = 0; i < moves; i++) {
+      if (i == moves / 2) {
+        bytes = -allocated();
+      }
       trial.move();
       Outcome outcome = evaluator.evaluate(sequences, lengths);
       if (outcome.compareTo(current) <= 0 || random.nextInt(WORSE_ACCEPTED_1_IN) == 0) {
@@ -93,5 +98,6 @@ public final class VerifyMoves {
         trial.undo();
       }
     }
+    bytes += allocated();
   }
 }
