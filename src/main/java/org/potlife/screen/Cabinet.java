@@ -36,4 +36,9 @@ public record Cabinet(
     gatherMinutes = gatherMinutes == null ? 20 : gatherMinutes;
     climate = climate == null ? null : Collections.unmodifiableList(climate);
   }
+
+  /** The same cabinet with another airflow factor. */
+  public Cabinet withAirflow(double factor) {
+    return new Cabinet(id, frames, factor, reserveFactor, gatherMinutes, climate);
+  }
 }

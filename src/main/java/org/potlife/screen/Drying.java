@@ -32,6 +32,20 @@ public final class Drying {
   }
 
   /**
+   * Temperature from which on air with this much water in it is no more humid than the limit,
+   * degrees Celsius: warming leaves the vapour pressure as it is and raises what air can hold.
+   *
+   * @param tC temperature now, degrees Celsius, -40 to 60
+   * @param humidityPercent relative humidity now, percent, above 0
+   * @param humidityLimitPercent the emulsion's limit, percent, above 0
+   * @throws IllegalArgumentException if a value is out of range
+   */
+  public static double dryingFromC(double tC, double humidityPercent, double humidityLimitPercent) {
+    return VapourPressure.saturatedAtC(
+        VapourPressure.saturationPa(tC) * humidityPercent / humidityLimitPercent);
+  }
+
+  /**
    * Time to dry in a climate that does not change, hours; infinite if it never dries.
    *
    * @param requiredPaH drying needed, Pa h, at least 0; the cabinet's reserve included

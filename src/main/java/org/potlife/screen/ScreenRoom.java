@@ -77,4 +77,22 @@ public record ScreenRoom(
         shifts,
         closures);
   }
+
+  /** The same room with other cabinets. */
+  public ScreenRoom withCabinets(List<Cabinet> others) {
+    return new ScreenRoom(
+        degreasingSinks,
+        coatingBenches,
+        exposureUnits,
+        washOutBooths,
+        tapingTables,
+        storeHumidityPercent,
+        emulsion,
+        stages,
+        others,
+        frames,
+        kept,
+        shifts,
+        closures);
+  }
 }

@@ -28,6 +28,22 @@ public final class VapourPressure {
   }
 
   /**
+   * The temperature at which the air is saturated with this vapour pressure: the formula solved for
+   * the temperature, degrees Celsius.
+   *
+   * @param vapourPa greater than 0
+   * @throws IllegalArgumentException if it is not
+   */
+  public static double saturatedAtC(double vapourPa) {
+    if (!(vapourPa > 0) || Double.isInfinite(vapourPa)) {
+      throw new IllegalArgumentException(
+          "the vapour pressure is " + vapourPa + " Pa, must be greater than 0");
+    }
+    double exponent = Math.log(vapourPa / 610.94);
+    return 243.04 * exponent / (17.625 - exponent);
+  }
+
+  /**
    * What the air could still take up, Pa: {@code es(T) (1 - RH)}.
    *
    * @param tC temperature, degrees Celsius, -40 to 60

@@ -13,7 +13,6 @@ import org.potlife.dryer.Dryer;
 import org.potlife.ink.Ink;
 import org.potlife.ink.InkRoom;
 import org.potlife.ink.InkSystem;
-import org.potlife.screen.KeptStencil;
 import org.potlife.screen.ScreenRoom;
 
 /**
@@ -46,15 +45,15 @@ public record Shop(
     settings = settings == null ? PlanSettings.defaults() : settings;
   }
 
-  /** The same set-up with other kept stencils. */
-  public Shop withKept(List<KeptStencil> kept) {
+  /** The same set-up with another screen room. */
+  public Shop withScreenRoom(ScreenRoom room) {
     return new Shop(
         name,
         timeZone,
         currency,
         presses,
         dryers,
-        screenRoom.withKept(kept),
+        room,
         inkRoom,
         inkSystems,
         inks,

@@ -8,7 +8,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.potlife.plan.list.ActivationList.Batch;
 import org.potlife.plan.list.ScreenList.Frame;
+import org.potlife.plan.list.ScreenList.MeshUse;
 import org.potlife.plan.list.ScreenList.Stage;
+import org.potlife.plan.list.ScreenList.Stop;
 
 /** How figures and names are dressed for paper. */
 @TemplateExtension
@@ -32,6 +34,36 @@ final class Dress {
   /** Mesh as the trade writes it: threads per cm, thread diameter in um. */
   static String mesh(Frame frame) {
     return plain(frame.meshPerCm()) + "-" + plain(frame.threadUm());
+  }
+
+  /** Mesh as the trade writes it: threads per cm, thread diameter in um. */
+  static String mesh(MeshUse use) {
+    return plain(use.meshPerCm()) + "-" + plain(use.threadUm());
+  }
+
+  /** Frames that are left when most are in use. */
+  static int free(MeshUse use) {
+    return use.owned() - use.mostInUse();
+  }
+
+  /** A figure without its fraction. */
+  static String whole(double value) {
+    return String.valueOf(Math.round(value));
+  }
+
+  /** What helps against air that is too humid to dry in. */
+  static String help(Stop stop) {
+    String air =
+        stop.driesFromC() == null
+            ? "Drier air helps"
+            : "Drier air helps, or warming this air to "
+                + BigDecimal.valueOf(stop.driesFromC())
+                    .setScale(1, RoundingMode.CEILING)
+                    .toPlainString()
+                + " \u00b0C";
+    return stop.dryCabinets().isEmpty()
+        ? air + "; no other cabinet dries all that time."
+        : air + ", or another cabinet that dries: " + joined(stop.dryCabinets()) + ".";
   }
 
   /** The batch's name as a part of an address. */

@@ -61,8 +61,26 @@ class VapourPressureTest {
     assertThat(VapourPressure.deficitPa(tC + 1, humidityPercent)).isGreaterThanOrEqualTo(deficitPa);
   }
 
+  @Property
+  void theTemperatureIsFoundAgainFromTheSaturationPressure(
+      @ForAll @DoubleRange(min = -40, max = 60) double tC) {
+    assertThat(VapourPressure.saturatedAtC(VapourPressure.saturationPa(tC)))
+        .isEqualTo(tC, within(1e-9));
+  }
+
+  @Test
+  void airTooHumidToDryInIsWarmedUntilItIsAtTheLimit() {
+    // es(22) = 2638.5 Pa; at 75 % it holds 1978.9 Pa, which is 60 % of es(25.71) = 3298.1 Pa
+    double fromC = Drying.dryingFromC(22, 75, 60);
+
+    assertThat(fromC).isEqualTo(25.71, within(0.005));
+    assertThat(VapourPressure.saturationPa(fromC) * 0.60)
+        .isEqualTo(VapourPressure.saturationPa(22) * 0.75, within(1e-6));
+  }
+
   @Test
   void impossibleAirIsRefused() {
+    assertThatIllegalArgumentException().isThrownBy(() -> VapourPressure.saturatedAtC(0));
     assertThatIllegalArgumentException().isThrownBy(() -> VapourPressure.saturationPa(120));
     assertThatIllegalArgumentException().isThrownBy(() -> VapourPressure.saturationPa(Double.NaN));
     assertThatIllegalArgumentException()

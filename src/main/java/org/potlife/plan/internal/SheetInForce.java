@@ -34,13 +34,7 @@ class SheetInForce implements KnownScreens {
 
   @Override
   @Transactional
-  public boolean isPlanned(String plant, String screen) {
-    return find(plant)
-        .map(sheet -> sheet.screens().stream().anyMatch(line -> line.id().equals(screen)))
-        .orElse(false);
-  }
-
-  private Optional<PlanSheet> find(String plant) {
+  public Optional<PlanSheet> findSheet(String plant) {
     Optional<String> inForce = plans.findCurrentId(plant);
     if (inForce.isEmpty()) {
       return Optional.empty();

@@ -69,7 +69,13 @@ final class LoadMapping {
         shutBy.isBefore(lastIn) ? lastIn : shutBy,
         entries.get(0).step().to(),
         cabinet.map(Cabinet::frames).orElse(0),
-        entries.stream().map(e -> ScreenMapping.frame(plan, e.screen())).toList());
+        entries.stream().map(e -> ScreenMapping.frame(plan, e.screen())).toList(),
+        cabinet
+            .map(
+                c ->
+                    new CourseMapping(plan)
+                        .course(c, key.step(), lastIn, entries.get(0).step().to()))
+            .orElse(null));
   }
 
   private static Stream<OffsetDateTime> in(List<Entry> entries) {

@@ -15,6 +15,9 @@ import org.potlife.ink.LearnedGrams;
 import org.potlife.order.GramsPerPiece;
 import org.potlife.order.Order;
 import org.potlife.order.Print;
+import org.potlife.room.CabinetAir;
+import org.potlife.room.ClimateReading;
+import org.potlife.screen.Cabinet;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.sheet.PlanSheet.BatchLine;
 import org.potlife.sheet.PlanSheet.LateLine;
@@ -35,16 +38,23 @@ public final class PlanIndex {
   private final Map<String, LateLine> late;
   private final Map<String, Ink> inks;
   private final GramsPerPiece gramsPerPiece;
+  private final List<ClimateReading> climate;
 
   /** A plan made when no closed run had taught anything. */
   public PlanIndex(Shop shop, List<Order> orders, PlanSheet sheet) {
-    this(shop, orders, sheet, List.of());
+    this(shop, orders, sheet, List.of(), List.of());
   }
 
   /**
    * @param learned grams per piece that closed runs had taught when the plan was made
+   * @param climate readings of the cabinets when the plan was made
    */
-  public PlanIndex(Shop shop, List<Order> orders, PlanSheet sheet, List<LearnedGrams> learned) {
+  public PlanIndex(
+      Shop shop,
+      List<Order> orders,
+      PlanSheet sheet,
+      List<LearnedGrams> learned,
+      List<ClimateReading> climate) {
     this.shop = shop;
     this.sheet = sheet;
     this.orders = byName(orders, Order::reference);
@@ -56,6 +66,7 @@ public final class PlanIndex {
     this.late = byName(sheet.late(), LateLine::order);
     this.inks = byName(shop.inks(), Ink::id);
     this.gramsPerPiece = new GramsPerPiece(shop, learned);
+    this.climate = List.copyOf(climate);
   }
 
   private static <T> Map<String, T> byName(List<T> list, Function<T, String> name) {
@@ -141,6 +152,12 @@ public final class PlanIndex {
   /** What the plan reckons each colour to take on a piece. */
   GramsPerPiece gramsPerPiece() {
     return gramsPerPiece;
+  }
+
+  /** The air in a cabinet as the plan reckons with it. */
+  CabinetAir air(Cabinet cabinet) {
+    return new CabinetAir(
+        cabinet, zone(), shop.screenRoom().emulsion().humidityLimitPercent(), climate);
   }
 
   InkChip chip(String ink) {

@@ -12,6 +12,7 @@ import org.potlife.sheet.PlanSheet.ScreenLine;
  * @param fetches kept stencils that go from the store to a press, by when they are needed
  * @param stages the stages in working order, each with its jobs; stages without a job are left out
  * @param loads cabinet loads, by when the first screen goes in
+ * @param meshes the frames of each mesh that the plan uses on the day
  * @param screens the screens that are worked on, with all their steps
  */
 public record ScreenList(
@@ -19,6 +20,7 @@ public record ScreenList(
     List<Fetch> fetches,
     List<Stage> stages,
     List<Load> loads,
+    List<MeshUse> meshes,
     List<ScreenLine> screens) {
 
   /** The list of a day. */
@@ -55,6 +57,8 @@ public record ScreenList(
    *
    * @param from earliest start: when the first screen is planned to start
    * @param latestFrom latest start that still meets the run, other screens aside; may be unknown
+   * @param slackMinutes how much later than planned the screen with the least slack may start, full
+   *     minutes, other screens aside; may be unknown
    * @param to when the last screen is planned to be through
    * @param where the places used
    * @param run first run that takes the screens
@@ -64,6 +68,7 @@ public record ScreenList(
   public record Job(
       OffsetDateTime from,
       OffsetDateTime latestFrom,
+      Long slackMinutes,
       OffsetDateTime to,
       List<String> where,
       String run,
@@ -79,7 +84,9 @@ public record ScreenList(
    * @param shutBy when the door shuts at the latest
    * @param dryAt when all come out
    * @param capacity frames that the cabinet takes; 0 when the shop no longer has the cabinet
+   * @param drying how it dries; null when the shop no longer has the cabinet
    */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Load(
       String cabinet,
       String step,
@@ -88,5 +95,72 @@ public record ScreenList(
       OffsetDateTime shutBy,
       OffsetDateTime dryAt,
       int capacity,
-      List<Frame> frames) {}
+      List<Frame> frames,
+      DryingCourse drying) {}
+
+  /**
+   * How a load dries from the last screen going in until it comes out.
+   *
+   * @param requiredPaH what it needs, the cabinet's reserve included, Pa h
+   * @param reachedPaH what it gets in the cabinet's air, its airflow included, Pa h
+   * @param stops stretches in which the air is above the emulsion's limit and nothing dries
+   */
+  public record DryingCourse(
+      double requiredPaH, double reachedPaH, double airflowFactor, List<Stop> stops) {}
+
+  /**
+   * A stretch in which a load does not dry.
+   *
+   * @param since when the air of the cabinet came to be above the limit, at the earliest when the
+   *     load was in
+   * @param read whether the air was read; else it is what is expected at this time of day
+   * @param driesFromC temperature at which the same water in the air is at the limit, degrees
+   *     Celsius; null when that is above 60
+   * @param dryCabinets other cabinets whose air dries all that time
+   */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Stop(
+      OffsetDateTime since,
+      OffsetDateTime until,
+      double temperatureC,
+      double humidityPercent,
+      double limitPercent,
+      boolean read,
+      Double driesFromC,
+      List<String> dryCabinets) {}
+
+  /**
+   * The frames of one mesh on the day.
+   *
+   * @param owned frames that the plant owns
+   * @param kept frames that carry kept stencils and so are never free
+   * @param mostInUse most frames in use at once, kept ones included
+   * @param mostFrom when so many are first in use
+   * @param holders runs whose screens hold frames then, when all are in use
+   * @param competitors runs that wait for their screens and take their frames only after that
+   */
+  public record MeshUse(
+      double meshPerCm,
+      double threadUm,
+      int owned,
+      int kept,
+      int mostInUse,
+      OffsetDateTime mostFrom,
+      List<String> holders,
+      List<Competitor> competitors) {
+
+    /** Whether there is a moment without a free frame. */
+    public boolean allInUse() {
+      return mostInUse >= owned;
+    }
+  }
+
+  /**
+   * A run that waits for its screens while all frames of their mesh are in use.
+   *
+   * @param run name of the run
+   * @param waitMinutes how long its press waits for the screens
+   * @param framesFrom when it takes its first frame of the mesh
+   */
+  public record Competitor(String run, String press, long waitMinutes, OffsetDateTime framesFrom) {}
 }

@@ -1,5 +1,6 @@
 package org.potlife.plan.list;
 
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -54,6 +55,7 @@ final class ScreenMapping {
             .filter(stage -> !stage.jobs().isEmpty())
             .toList(),
         new LoadMapping(plan).loads(day, worked),
+        new MeshMapping(plan).meshes(day),
         worked);
   }
 
@@ -112,6 +114,11 @@ final class ScreenMapping {
     return new Job(
         lines.stream().map(StepLine::from).min(IN_TIME).orElseThrow(),
         lines.stream().map(StepLine::latestFrom).filter(Objects::nonNull).min(IN_TIME).orElse(null),
+        lines.stream()
+            .filter(line -> line.latestFrom() != null)
+            .map(line -> Duration.between(line.from(), line.latestFrom()).toMinutes())
+            .min(Comparator.naturalOrder())
+            .orElse(null),
         lines.stream().map(StepLine::to).max(IN_TIME).orElseThrow(),
         lines.stream().map(StepLine::where).filter(Objects::nonNull).distinct().sorted().toList(),
         run.id(),

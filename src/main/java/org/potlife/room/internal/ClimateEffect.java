@@ -27,12 +27,12 @@ class ClimateEffect implements EventEffect<ClimateEffect.Data> {
   private static final double HUMIDITY_STEP_PERCENT = 5;
 
   private final Shops shops;
-  private final ReportedRooms rooms;
+  private final ClimateLog climate;
 
   @Inject
-  ClimateEffect(Shops shops, ReportedRooms rooms) {
+  ClimateEffect(Shops shops, ClimateLog climate) {
     this.shops = shops;
-    this.rooms = rooms;
+    this.climate = climate;
   }
 
   /**
@@ -69,8 +69,8 @@ class ClimateEffect implements EventEffect<ClimateEffect.Data> {
     }
     double limit = room.emulsion().humidityLimitPercent();
     return Verdict.movesPlan(
-        rooms
-            .climateBefore(shop, event.plant(), data.room(), event.time())
+        climate
+            .findBefore(shop, event.plant(), data.room(), event.time())
             .map(before -> differs(before, data, limit))
             .orElse(true));
   }

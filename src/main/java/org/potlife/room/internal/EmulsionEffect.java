@@ -14,10 +14,12 @@ import org.potlife.room.KnownScreens;
 class EmulsionEffect implements EventEffect<EmulsionEffect.Data> {
 
   private final KnownScreens screens;
+  private final CabinetLooks looks;
 
   @Inject
-  EmulsionEffect(KnownScreens screens) {
+  EmulsionEffect(KnownScreens screens, CabinetLooks looks) {
     this.screens = screens;
+    this.looks = looks;
   }
 
   /**
@@ -40,8 +42,10 @@ class EmulsionEffect implements EventEffect<EmulsionEffect.Data> {
 
   @Override
   public Verdict apply(ShopEvent event, Data data) {
-    return screens.isPlanned(event.plant(), data.screen())
-        ? Verdict.movesPlan(true)
-        : Verdict.parked("The plan in force has no screen " + data.screen() + ".");
+    if (!screens.isPlanned(event.plant(), data.screen())) {
+      return Verdict.parked("The plan in force has no screen " + data.screen() + ".");
+    }
+    looks.keep(event, data.screen(), data.dry());
+    return Verdict.movesPlan(true);
   }
 }
