@@ -109,11 +109,14 @@ final class R11OnlyTodaysInk implements Rule {
         perPiece,
         room.lossPercent(),
         needed);
+    // what was on the press before an old frozen run is not known: a set-up may have taken no time
+    boolean known = Mounted.setUp(evidence, run).isPresent();
     boolean setUp = Mounted.setUp(evidence, run).map(SetUp::needed).orElseGet(run::hasSetUp);
-    int charge = setUp ? room.screenChargeG() * run.stationsWith(ink) : 0;
+    int onScreensG = room.screenChargeG() * run.stationsWith(ink);
+    int charge = setUp ? onScreensG : 0;
     long charged = uses.stream().mapToLong(BatchFacts.Use::chargeG).sum();
     notes.check(
-        charged == charge,
+        charged == charge || !known && !setUp && charged == onScreensG,
         run.id(),
         "has %d g of %s on its screens, it takes %d g",
         charged,
