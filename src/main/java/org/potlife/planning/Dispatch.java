@@ -24,55 +24,75 @@ final class Dispatch {
   /** Sequences by press and what they come to. */
   record Plan(int[][] sequences, int[] lengths, Outcome outcome) {}
 
-  private interface Index {
-    double of(int run, int press, long now, int lastRun);
-  }
+  /** Look-ahead and weight of set-ups in a rule. */
+  private record Rule(double lookAheadS, double setUpWeightS) {}
 
   private final Problem problem;
   private final DispatchTimes times;
   private final Simulation simulation;
+  private final double[] due;
+  private final double[] garmentsFrom;
+
+  /** By press and run, the logarithm of weight over printing time. */
+  private final double[][] urgency;
+
+  /** By press, no set-up is longer, s. */
+  private final double[] longestSetUpS;
+
+  /** By press, the runs that it takes and that are not done, in order of their numbers. */
+  private final int[][] open;
+
+  private final int[] openCount;
 
   Dispatch(Problem problem) {
     this.problem = problem;
     times = new DispatchTimes(problem);
     simulation = new Simulation(problem);
+    int runs = problem.movable();
+    due = new double[runs];
+    garmentsFrom = new double[runs];
+    for (int run = 0; run < runs; run++) {
+      RunSpec spec = problem.runs()[run];
+      due[run] = problem.orders()[spec.order()].dueAt();
+      garmentsFrom[run] = spec.garmentsFrom();
+    }
+    int presses = problem.presses().length;
+    urgency = new double[presses][runs];
+    longestSetUpS = new double[presses];
+    open = new int[presses][runs];
+    openCount = new int[presses];
+    for (int press = 0; press < presses; press++) {
+      longestSetUpS[press] = times.longestSetUpS(press);
+      for (int run = 0; run < runs; run++) {
+        int weight = Math.max(1, problem.orders()[problem.runs()[run].order()].weight());
+        urgency[press][run] = Math.log(weight / times.printS(run, press));
+      }
+    }
   }
 
   /** Earliest due date first. */
   Plan earliestDueDate() {
-    return plan((run, press, now, last) -> -problem.orders()[problem.runs()[run].order()].dueAt());
+    return plan(null);
   }
 
   /** The best of the rules. */
   Plan best() {
+    double meanPrint = times.meanPrintS();
+    double meanSetUp = Math.max(60, times.meanSetUpS());
     Plan best = earliestDueDate();
     for (double lookAhead : LOOK_AHEAD) {
       for (double setUpWeight : SET_UP_WEIGHT) {
-        Plan plan = plan(atcs(lookAhead, setUpWeight));
+        Plan plan = plan(new Rule(lookAhead * meanPrint, setUpWeight * meanSetUp));
         best = plan.outcome().compareTo(best.outcome()) < 0 ? plan : best;
       }
     }
     return best;
   }
 
-  private Index atcs(double lookAhead, double setUpWeight) {
-    double meanPrint = times.meanPrintS();
-    double meanSetUp = Math.max(60, times.meanSetUpS());
-    return (run, press, now, last) -> {
-      RunSpec spec = problem.runs()[run];
-      double print = times.printS(run, press);
-      double setUp = times.setUpS(last, run, press);
-      double start = Math.max(now, spec.garmentsFrom());
-      double slack = Math.max(0, problem.orders()[spec.order()].dueAt() - start - setUp - print);
-      double wait = start - now;
-      int weight = Math.max(1, problem.orders()[spec.order()].weight());
-      return Math.log(weight / print)
-          - slack / (lookAhead * meanPrint)
-          - (setUp + wait) / (setUpWeight * meanSetUp);
-    };
-  }
-
-  private Plan plan(Index index) {
+  /**
+   * @param rule null for earliest due date
+   */
+  private Plan plan(Rule rule) {
     int presses = problem.presses().length;
     int runs = problem.movable();
     List<List<Integer>> lines = new ArrayList<>();
@@ -83,11 +103,12 @@ final class Dispatch {
       free[press] = Math.max(problem.presses()[press].openFrom(), times.freeAt(press));
       last[press] = problem.presses()[press].mounted();
     }
+    openAll();
     boolean[] done = new boolean[runs];
     boolean[] idle = new boolean[presses];
     for (int placed = 0; placed < runs; ) {
       int press = firstFree(free, idle);
-      int run = press < 0 ? -1 : choose(index, done, press, free[press], last[press]);
+      int run = press < 0 ? -1 : choose(rule, done, press, free[press], last[press]);
       if (press < 0) {
         break;
       }
@@ -131,19 +152,58 @@ final class Dispatch {
     return best;
   }
 
-  private int choose(Index index, boolean[] done, int press, long now, int last) {
-    int best = -1;
-    double bestIndex = 0;
-    for (int run = 0; run < done.length; run++) {
-      if (!done[run] && problem.runs()[run].presses()[press] && stageOpen(run, done)) {
-        double value = index.of(run, press, now, last);
-        if (best < 0 || value > bestIndex) {
-          best = run;
-          bestIndex = value;
+  private void openAll() {
+    for (int press = 0; press < open.length; press++) {
+      openCount[press] = 0;
+      for (int run = 0; run < problem.movable(); run++) {
+        if (problem.runs()[run].presses()[press]) {
+          open[press][openCount[press]++] = run;
         }
       }
     }
+  }
+
+  private int choose(Rule rule, boolean[] done, int press, double now, int last) {
+    int best = -1;
+    double bestIndex = Double.NEGATIVE_INFINITY;
+    int[] runs = open[press];
+    int left = 0;
+    for (int i = 0; i < openCount[press]; i++) {
+      int run = runs[i];
+      if (done[run]) {
+        continue;
+      }
+      runs[left++] = run;
+      // most runs cannot be the best however short their set-up is
+      if (rule == null || mostUrgent(rule, run, press, now) > bestIndex) {
+        double index = rule == null ? -due[run] : urgency(rule, run, press, now, last);
+        if (index > bestIndex && stageOpen(run, done)) {
+          best = run;
+          bestIndex = index;
+        }
+      }
+    }
+    openCount[press] = left;
     return best;
+  }
+
+  private double urgency(Rule rule, int run, int press, double now, int last) {
+    return urgency(rule, run, press, now, times.setUpS(last, run, press), 0);
+  }
+
+  /** An upper bound of the urgency whatever is on the press. */
+  private double mostUrgent(Rule rule, int run, int press, double now) {
+    return urgency(rule, run, press, now, longestSetUpS[press], longestSetUpS[press]);
+  }
+
+  private double urgency(
+      Rule rule, int run, int press, double now, double setUpS, double forgivenS) {
+    double start = Math.max(now, garmentsFrom[run]);
+    double slack = Math.max(0, due[run] - start - setUpS - times.printS(run, press));
+    double wait = start - now;
+    return urgency[press][run]
+        - slack / rule.lookAheadS()
+        - (setUpS - forgivenS + wait) / rule.setUpWeightS();
   }
 
   private boolean stageOpen(int run, boolean[] done) {

@@ -2,14 +2,20 @@ package org.potlife.simulation;
 
 import java.util.Arrays;
 
-/** Loads of one drying cabinet in order of time; they never overlap (R6). */
+/**
+ * Loads of one drying cabinet in order of time; they never overlap (R6). The columns of a load lie
+ * side by side, since they are read together.
+ */
 final class CabinetBook {
 
-  private int[] from = new int[16];
-  private int[] shut = new int[16];
-  private int[] dry = new int[16];
-  private int[] stage = new int[16];
-  private int[] frames = new int[16];
+  private static final int FROM = 0;
+  private static final int SHUT = 1;
+  private static final int DRY = 2;
+  private static final int STAGE = 3;
+  private static final int FRAMES = 4;
+  private static final int COLUMNS = 5;
+
+  private int[] rows = new int[16 * COLUMNS];
   private int count;
 
   /** Where the last search would put the screens: an existing load, or a new one before it. */
@@ -21,58 +27,63 @@ final class CabinetBook {
   void copyFrom(CabinetBook other) {
     count = other.count;
     ensure(count);
-    System.arraycopy(other.from, 0, from, 0, count);
-    System.arraycopy(other.shut, 0, shut, 0, count);
-    System.arraycopy(other.dry, 0, dry, 0, count);
-    System.arraycopy(other.stage, 0, stage, 0, count);
-    System.arraycopy(other.frames, 0, frames, 0, count);
+    System.arraycopy(other.rows, 0, rows, 0, count * COLUMNS);
   }
 
   /**
    * When screens that arrive at {@code t} could be dry here; remembers the place for {@link #load}.
+   * A time that is not before {@code bound} is no help and need not be right.
    */
-  int search(ScreenRoomSpec.Cabinet cabinet, int dryStage, int screens, int t) {
-    int first = count;
-    while (first > 0 && dry[first - 1] > t) {
-      first--;
+  int search(
+      ScreenRoomSpec.Cabinet cabinet,
+      CabinetKind kind,
+      int dryStage,
+      int screens,
+      int t,
+      int bound) {
+    int end = count * COLUMNS;
+    int first = end;
+    while (first > 0 && rows[first - COLUMNS + DRY] > t) {
+      first -= COLUMNS;
     }
-    int joined = StaffedTime.NEVER;
-    for (int i = first; i < count; i++) {
-      if (stage[i] == dryStage && shut[i] >= t && frames[i] + screens <= cabinet.frames()) {
-        joined = dry[i];
-        found = i;
-        break;
-      }
-    }
-    foundJoins = joined < StaffedTime.NEVER;
-    if (foundJoins) {
-      foundEntry = Math.max(t, from[found]);
-    }
+    int joined = join(cabinet, dryStage, screens, t, first, bound);
+    int best = Math.min(joined, bound);
+    int gather = cabinet.gatherS();
     int at = t;
-    for (int i = first; i <= count; i++) {
-      if (at >= joined) {
+    for (int load = first; load <= end; load += COLUMNS) {
+      if (at + gather >= best) {
         return joined;
       }
-      int opened = openedDryAt(cabinet, dryStage, at);
-      if (i == count || opened <= from[i]) {
-        if (opened < joined) {
-          found = i;
-          foundJoins = false;
-          foundEntry = at;
-          return opened;
+      // nothing dries while it is gathered: most gaps are too short for that alone
+      if (load == end || at + gather < rows[load + FROM]) {
+        int opened = kind.dryAt(at, dryStage, best);
+        if (load == end || opened <= rows[load + FROM]) {
+          if (opened < best) {
+            found = load;
+            foundJoins = false;
+            foundEntry = at;
+            return opened;
+          }
+          return joined;
         }
-        return joined;
       }
-      at = Math.max(at, dry[i]);
+      at = Math.max(at, rows[load + DRY]);
     }
     return joined;
   }
 
-  private static int openedDryAt(ScreenRoomSpec.Cabinet cabinet, int dryStage, int at) {
-    if (at >= StaffedTime.NEVER) {
-      return StaffedTime.NEVER;
+  private int join(
+      ScreenRoomSpec.Cabinet cabinet, int dryStage, int screens, int t, int first, int bound) {
+    int most = cabinet.frames() - screens;
+    for (int load = first; load < count * COLUMNS && rows[load + DRY] < bound; load += COLUMNS) {
+      if (rows[load + STAGE] == dryStage && rows[load + SHUT] >= t && rows[load + FRAMES] <= most) {
+        found = load;
+        foundJoins = true;
+        foundEntry = Math.max(t, rows[load + FROM]);
+        return rows[load + DRY];
+      }
     }
-    return cabinet.drying().dryAt(at + cabinet.gatherS(), cabinet.requiredPaS()[dryStage]);
+    return StaffedTime.NEVER;
   }
 
   /** When the screens of the last search go in. */
@@ -83,7 +94,7 @@ final class CabinetBook {
   /** Loads the screens of the last search. */
   void load(ScreenRoomSpec.Cabinet cabinet, int dryStage, int screens, int dryAt) {
     if (foundJoins) {
-      frames[found] += screens;
+      rows[found + FRAMES] += screens;
       return;
     }
     insert(found, foundEntry, foundEntry + cabinet.gatherS(), dryAt, dryStage, screens);
@@ -92,50 +103,36 @@ final class CabinetBook {
   /** Takes the last {@link #load} back, while nothing else was loaded. */
   void unload(int screens) {
     if (foundJoins) {
-      frames[found] -= screens;
+      rows[found + FRAMES] -= screens;
       return;
     }
     count--;
-    System.arraycopy(from, found + 1, from, found, count - found);
-    System.arraycopy(shut, found + 1, shut, found, count - found);
-    System.arraycopy(dry, found + 1, dry, found, count - found);
-    System.arraycopy(stage, found + 1, stage, found, count - found);
-    System.arraycopy(frames, found + 1, frames, found, count - found);
+    System.arraycopy(rows, found + COLUMNS, rows, found, count * COLUMNS - found);
   }
 
   /** Enters a load that is under way; nothing can join it. */
   void block(int start, int end, int dryStage, int screens) {
-    int i = count;
-    while (i > 0 && from[i - 1] > start) {
-      i--;
+    int load = count * COLUMNS;
+    while (load > 0 && rows[load - COLUMNS + FROM] > start) {
+      load -= COLUMNS;
     }
-    insert(i, start, Integer.MIN_VALUE, end, dryStage, screens);
+    insert(load, start, Integer.MIN_VALUE, end, dryStage, screens);
   }
 
-  private void insert(int i, int start, int shutAt, int dryAt, int dryStage, int screens) {
+  private void insert(int load, int start, int shutAt, int dryAt, int dryStage, int screens) {
     ensure(count + 1);
-    int moved = count - i;
-    System.arraycopy(from, i, from, i + 1, moved);
-    System.arraycopy(shut, i, shut, i + 1, moved);
-    System.arraycopy(dry, i, dry, i + 1, moved);
-    System.arraycopy(stage, i, stage, i + 1, moved);
-    System.arraycopy(frames, i, frames, i + 1, moved);
-    from[i] = start;
-    shut[i] = shutAt;
-    dry[i] = dryAt;
-    stage[i] = dryStage;
-    frames[i] = screens;
+    System.arraycopy(rows, load, rows, load + COLUMNS, count * COLUMNS - load);
+    rows[load + FROM] = start;
+    rows[load + SHUT] = shutAt;
+    rows[load + DRY] = dryAt;
+    rows[load + STAGE] = dryStage;
+    rows[load + FRAMES] = screens;
     count++;
   }
 
   private void ensure(int size) {
-    if (size > from.length) {
-      int length = Math.max(size, from.length * 2);
-      from = Arrays.copyOf(from, length);
-      shut = Arrays.copyOf(shut, length);
-      dry = Arrays.copyOf(dry, length);
-      stage = Arrays.copyOf(stage, length);
-      frames = Arrays.copyOf(frames, length);
+    if (size * COLUMNS > rows.length) {
+      rows = Arrays.copyOf(rows, Math.max(size * COLUMNS, rows.length * 2));
     }
   }
 }

@@ -9,6 +9,7 @@ public final class DispatchTimes {
   private final Problem problem;
   private final SetUp setUps;
   private final List<List<Integer>> runsOfLot = new ArrayList<>();
+  private final double[][] printS;
 
   public DispatchTimes(Problem problem) {
     this.problem = problem;
@@ -19,10 +20,20 @@ public final class DispatchTimes {
     for (int run = 0; run < problem.movable(); run++) {
       runsOfLot.get(problem.runs()[run].garmentLot()).add(run);
     }
+    printS = new double[problem.presses().length][problem.movable()];
+    for (int press = 0; press < printS.length; press++) {
+      for (int run = 0; run < problem.movable(); run++) {
+        printS[press][run] = problem.runs()[run].presses()[press] ? print(run, press) : Double.NaN;
+      }
+    }
   }
 
-  /** Printing time, s. */
+  /** Printing time on a press that takes the run, s. */
   public double printS(int run, int press) {
+    return printS[press][run];
+  }
+
+  private double print(int run, int press) {
     PressSpec spec = problem.presses()[press];
     RunSpec.BeltFeed feed = problem.runs()[run].feeds()[spec.dryer()];
     DryerSpec dryer = problem.dryers()[spec.dryer()];
@@ -39,6 +50,17 @@ public final class DispatchTimes {
   /** Set-up, s. */
   public int setUpS(int before, int run, int press) {
     return setUps.seconds(before, run, problem.presses()[press]);
+  }
+
+  /** A bound that no set-up on a press passes, s. */
+  public int longestSetUpS(int press) {
+    int stations = 0;
+    for (RunSpec run : problem.runs()) {
+      stations = Math.max(stations, run.screens().length);
+    }
+    PressSpec spec = problem.presses()[press];
+    int each = spec.perScreenS() + spec.tearDownS() + Math.max(spec.toDarkerS(), spec.toLighterS());
+    return spec.changeoverS() + each * stations + spec.firstPieceS();
   }
 
   /** When the press is free of what is taken over, s. */

@@ -1,5 +1,7 @@
 package org.potlife.simulation;
 
+import java.util.Arrays;
+
 /**
  * Drying of one cabinet over the horizon: the drive (vapour pressure deficit times airflow) is
  * constant over steps, progress is its integral (R5).
@@ -42,6 +44,18 @@ public final class Drying {
       i++;
       at = from[i];
     }
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Drying drying
+        && Arrays.equals(from, drying.from)
+        && Arrays.equals(drivePa, drying.drivePa);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * Arrays.hashCode(from) + Arrays.hashCode(drivePa);
   }
 
   private int step(int t) {

@@ -68,17 +68,15 @@ final class InkDraw {
 
   /** The live batch with the least time left that can serve at {@code t}; -1 if none. */
   private static int live(ShopState state, int ink, int chargeG, int t, int day) {
-    int best = -1;
     for (int slot = ink * SLOTS; slot < (ink + 1) * SLOTS; slot++) {
       if (state.batchUseBy[slot] > t
           && state.batchReady[slot] <= t
           && (state.batchDay[slot] == day || state.batchDay[slot] == ShopState.ANY_DAY)
-          && state.batchRoomG[slot] >= chargeG + InkRoomSpec.LEAST_DRAW_G
-          && (best < 0 || state.batchUseBy[slot] < state.batchUseBy[best])) {
-        best = slot;
+          && state.batchRoomG[slot] >= chargeG + InkRoomSpec.LEAST_DRAW_G) {
+        return slot;
       }
     }
-    return best;
+    return -1;
   }
 
   /**
@@ -127,15 +125,11 @@ final class InkDraw {
   private void open(
       ShopState state, int ink, int mixFrom, int done, int day, int mixer, Trace trace) {
     InkSpec spec = problem.inks()[ink];
-    int slot = ink * SLOTS;
-    for (int i = slot + 1; i < (ink + 1) * SLOTS; i++) {
-      if (state.batchUseBy[i] < state.batchUseBy[slot]) {
-        slot = i;
-      }
-    }
+    int useBy = spec.activated() ? done + spec.potLifeS() : StaffedTime.NEVER;
+    int slot = state.slotFor(ink, useBy);
     int ready = done + spec.standS();
     state.batchReady[slot] = ready;
-    state.batchUseBy[slot] = spec.activated() ? done + spec.potLifeS() : StaffedTime.NEVER;
+    state.batchUseBy[slot] = useBy;
     state.batchRoomG[slot] = room.containerG() - room.reserveG();
     state.batchDay[slot] = day;
     state.batchId[slot] = state.batches;
@@ -143,7 +137,7 @@ final class InkDraw {
       lose(state, spec, room.reserveG());
     }
     if (trace != null) {
-      trace.batch(state.batches, ink, mixFrom, done, ready, state.batchUseBy[slot], mixer);
+      trace.batch(state.batches, ink, mixFrom, done, ready, useBy, mixer);
     }
     state.batches++;
   }

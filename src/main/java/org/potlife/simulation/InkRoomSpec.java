@@ -15,4 +15,16 @@ public record InkRoomSpec(
 
   /** Less than this is not worth changing the bucket for, g. */
   public static final int LEAST_DRAW_G = 20;
+
+  /** Start of the last staffed time that begins before a day does, s; at least 0. */
+  int eveningBefore(int dayStart) {
+    int stretch = staffed.stretchAt(dayStart);
+    while (stretch >= staffed.count() || (stretch > 0 && staffed.start(stretch) >= dayStart)) {
+      if (stretch == 0) {
+        return 0;
+      }
+      stretch--;
+    }
+    return Math.max(0, Math.min(dayStart, staffed.start(stretch)));
+  }
 }

@@ -13,6 +13,7 @@ final class MixerBook {
   private int[] journal = new int[48];
   private int journaled;
   private int lane;
+  private int lookedSince = StaffedTime.NEVER;
 
   MixerBook(InkRoomSpec room) {
     staffed = room.staffed();
@@ -28,6 +29,30 @@ final class MixerBook {
     }
   }
 
+  /** Takes over what another has before a moment, and keeps its own from then on. */
+  void copyBefore(MixerBook other, int moment) {
+    for (int i = 0; i < lanes.length; i++) {
+      lanes[i].copyBefore(other.lanes[i], moment);
+    }
+  }
+
+  /** Keeps its own before a moment, and takes over what another has from then on. */
+  void copySince(MixerBook other, int moment) {
+    for (int i = 0; i < lanes.length; i++) {
+      lanes[i].copySince(other.lanes[i], moment);
+    }
+  }
+
+  /** Whether each mixer is busy at the same times from a moment on. */
+  boolean sameSince(MixerBook other, int since) {
+    for (int i = 0; i < lanes.length; i++) {
+      if (!lanes[i].sameSince(other.lanes[i], since)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Bookings from here on can be taken back. */
   void mark() {
     journaled = 0;
@@ -41,6 +66,16 @@ final class MixerBook {
     journaled = 0;
   }
 
+  /** Forgets how far back it was looked. */
+  void lookAfresh() {
+    lookedSince = StaffedTime.NEVER;
+  }
+
+  /** What lies before this has had no influence since {@link #lookAfresh}, s. */
+  int lookedSince() {
+    return lookedSince;
+  }
+
   /** Latest start of a job that ends by {@code deadline} and starts not before; -1 if none. */
   int latest(int notBefore, int deadline, int length) {
     int best = -1;
@@ -51,6 +86,7 @@ final class MixerBook {
         lane = i;
       }
     }
+    lookedSince = Math.min(lookedSince, best < 0 ? notBefore : best);
     return best;
   }
 
@@ -75,6 +111,7 @@ final class MixerBook {
 
   /** Earliest end of a job that starts not before; {@link StaffedTime#NEVER} if none. */
   int earliestEnd(int notBefore, int length) {
+    lookedSince = Math.min(lookedSince, notBefore);
     int best = StaffedTime.NEVER;
     for (int i = 0; i < lanes.length; i++) {
       int end = earliestEndOn(lanes[i], notBefore, length);

@@ -3,7 +3,7 @@ package org.potlife.simulation;
 /**
  * The batches that must be made for one first stroke, each a job of its own on some mixer, as late
  * as stroke, stand time and mixers allow (R12, R13a). Ink with agent is made on the day of its use
- * (R11) and must live on beyond the first stroke (R10); ink without may be made before.
+ * (R11) and must live on beyond the first stroke (R10); ink without may be made the evening before.
  *
  * <p>Jobs are laid from the stroke backwards, the shortest stand time first: for deadlines alone
  * that order finds a place for all if there is one (Jackson's rule, seen from the end).
@@ -66,7 +66,7 @@ final class Mixing {
   /** Earliest start of a batch that is to serve at {@code t}. */
   int notBefore(int of, int t, int day) {
     if (!inks[of].activated()) {
-      return 0;
+      return room.eveningBefore(dayStart[day]);
     }
     int alive = t - length(of) - inks[of].potLifeS() + 1;
     return Math.max(0, Math.max(dayStart[day], alive));

@@ -20,6 +20,7 @@ final class Placement {
   private PressSpec press;
   private RunSpec.BeltFeed feed;
   private Trace trace;
+  private boolean framesReturned;
   private boolean changesScreens;
   private int setUp;
   private int mounted;
@@ -28,6 +29,10 @@ final class Placement {
   private int firstPiece;
   private int print;
   private int end;
+  private int before;
+  private int unscreened;
+  private int off;
+  private int released;
 
   Placement(Problem problem, SetUp setUps) {
     this.problem = problem;
@@ -36,32 +41,63 @@ final class Placement {
     inks = new InkDraw(problem);
   }
 
+  /** Where the runs to come give their frames back: false while that has been done already. */
+  void returnFrames(boolean wanted) {
+    framesReturned = !wanted;
+  }
+
+  /** When the press of the last run was free, s. */
+  int before() {
+    return before;
+  }
+
+  /** When the last run could have begun but for the making of its screens, s. */
+  int unscreened() {
+    return unscreened;
+  }
+
+  /** When the last run is off the belt, s; -1 if it has no place. */
+  int off() {
+    return off;
+  }
+
+  /** When the last run released the frames of its screens for good, s; -1 if it did not. */
+  int released() {
+    return released;
+  }
+
   /** Places the run and returns true, or counts it as unplaced. */
   boolean place(ShopState target, int runIndex, int pressIndex, Trace recorder) {
     state = target;
+    state.mixers.lookAfresh();
     trace = recorder;
     run = problem.runs()[runIndex];
     press = problem.presses()[pressIndex];
     feed = run.feeds()[press.dryer()];
     int last = state.pressLast[pressIndex];
-    boolean sameScreens = setUps.none(last, runIndex);
-    if (sameScreens && wentElsewhere(pressIndex)) {
-      sameScreens = false;
-      last = -1;
-    }
+    int change = last < 0 ? -1 : setUps.change(last, runIndex);
+    boolean sameScreens = last >= 0 && SetUp.none(change) && !wentElsewhere(pressIndex);
     changesScreens = !sameScreens;
-    mounted = setUps.mounted(last, runIndex);
-    setUp = setUps.seconds(last, runIndex, press);
+    if (last < 0 || (SetUp.none(change) && !sameScreens)) {
+      mounted = setUps.stations(runIndex);
+      setUp = setUps.onEmpty(runIndex, press);
+    } else {
+      mounted = SetUp.mounted(change);
+      setUp = SetUp.seconds(change, press);
+    }
     firstPieceS = setUp == 0 ? 0 : press.firstPieceS();
     start = state.pressFree[pressIndex];
-    int before = start;
+    before = start;
+    unscreened = start;
+    off = -1;
+    released = -1;
     if (!waitForScreens(sameScreens)) {
       return refuse(runIndex, pressIndex, Refusal.SCREENS);
     }
     if (!findTime(runIndex)) {
       return refuse(runIndex, pressIndex, Refusal.HORIZON);
     }
-    book(runIndex, pressIndex, before);
+    book(runIndex, pressIndex);
     return true;
   }
 
@@ -84,13 +120,12 @@ final class Placement {
     if (set < 0) {
       return true;
     }
-    if (state.setReady[set] < 0) {
-      state.setReady[set] = screens.make(state, set, trace);
-    }
-    if (state.setReady[set] >= StaffedTime.NEVER) {
+    unscreened = sameScreens ? start : Math.max(start, state.setFree[set]);
+    int ready = screens.readyAt(state.screens, set, trace);
+    if (ready >= StaffedTime.NEVER) {
       return false;
     }
-    push(state.setReady[set], Cause.SCREENS);
+    push(ready, Cause.SCREENS);
     if (!sameScreens) {
       push(state.setFree[set], Cause.SAME_SCREENS);
     }
@@ -203,9 +238,9 @@ final class Placement {
     return true;
   }
 
-  private void book(int runIndex, int pressIndex, int before) {
+  private void book(int runIndex, int pressIndex) {
     DryerSpec dryer = problem.dryers()[press.dryer()];
-    int off = end + dryer.transitS();
+    off = end + dryer.transitS();
     long empty = walk.book(state.belts[press.dryer()], feed, firstPiece, print, off);
     CostSpec costs = problem.costs();
     state.addHourly(CostKind.EMPTY_BELT, costs.emptyBeltPerHour(), empty / 1000);
@@ -236,7 +271,10 @@ final class Placement {
     state.setPress[set] = pressIndex;
     state.setLeft[set]--;
     if (state.setLeft[set] == 0) {
-      screens.giveBack(state, set, state.setFree[set]);
+      released = state.setFree[set];
+      if (!framesReturned) {
+        screens.giveBack(state.screens, set, released);
+      }
     }
   }
 

@@ -25,6 +25,7 @@ final class ScreenPipeline {
   private final Problem problem;
   private final ScreenRoomSpec room;
   private final int[] perMesh;
+  private final CabinetKind[] kinds;
   private int lastLane;
   private int lastStartWork;
   private int lastCabinet;
@@ -33,13 +34,21 @@ final class ScreenPipeline {
     this.problem = problem;
     room = problem.screenRoom();
     perMesh = new int[room.frames().length];
+    kinds = CabinetKind.of(room.cabinets());
   }
 
   /**
-   * Books the making of a set and tells when it is ready, seconds; {@link StaffedTime#NEVER} when
+   * When a set is ready, seconds; one that is not there yet is made. {@link StaffedTime#NEVER} when
    * the frames do not suffice or the horizon ends before.
    */
-  int make(ShopState state, int set, Trace trace) {
+  int readyAt(ScreenRoomState state, int set, Trace trace) {
+    if (state.setReady[set] < 0) {
+      state.setReady[set] = make(state, set, trace);
+    }
+    return state.setReady[set];
+  }
+
+  private int make(ScreenRoomState state, int set, Trace trace) {
     ScreenSetSpec spec = problem.sets()[set];
     int screens = spec.toMake();
     if (screens == 0) {
@@ -59,7 +68,7 @@ final class ScreenPipeline {
   }
 
   /** What was begun before the plan goes on with its next stage. */
-  private int goOn(ShopState state, int set, ScreenSetSpec spec, Trace trace) {
+  private int goOn(ScreenRoomState state, int set, ScreenSetSpec spec, Trace trace) {
     int screens = spec.toMake();
     int from = spec.fromStage();
     int dried = spec.notBefore();
@@ -79,7 +88,8 @@ final class ScreenPipeline {
     return finish(state, screens, t, Math.max(from, EXPOSED + 1), set, trace);
   }
 
-  private int finish(ShopState state, int screens, int exposed, int from, int set, Trace trace) {
+  private int finish(
+      ScreenRoomState state, int screens, int exposed, int from, int set, Trace trace) {
     int t = exposed;
     if (from <= WASH_OUT) {
       t = hands(state, HandStage.WASH_OUT, screens, t, set, trace);
@@ -97,7 +107,7 @@ final class ScreenPipeline {
    * Coats, dries and exposes. Where a night or a queue would keep the coated screens longer than
    * their shelf life (R7), they are coated so much later.
    */
-  private int coatAndExpose(ShopState state, int screens, int arrived, int set, Trace trace) {
+  private int coatAndExpose(ScreenRoomState state, int screens, int arrived, int set, Trace trace) {
     int notBefore = arrived;
     for (int tries = 0; tries < MOST_COATINGS; tries++) {
       int coated = hands(state, HandStage.COAT, screens, notBefore, set, trace);
@@ -133,7 +143,7 @@ final class ScreenPipeline {
     return each == 0 ? dryAt : room.staffed().startOf(lastStartWork + each * (screens - 1));
   }
 
-  private PlaceBook place(ShopState state, HandStage stage) {
+  private PlaceBook place(ScreenRoomState state, HandStage stage) {
     return state.places[stage.place().ordinal()];
   }
 
@@ -141,7 +151,7 @@ final class ScreenPipeline {
     return room.stageS()[stage.ordinal()];
   }
 
-  private int takeFrames(ShopState state, ScreenSetSpec spec) {
+  private int takeFrames(ScreenRoomState state, ScreenSetSpec spec) {
     int start = 0;
     for (int mesh : spec.meshes()) {
       perMesh[mesh]++;
@@ -160,7 +170,7 @@ final class ScreenPipeline {
   }
 
   /** Gives the frames of a set back, which are released at {@code releasedAt}. */
-  void giveBack(ShopState state, int set, int releasedAt) {
+  void giveBack(ScreenRoomState state, int set, int releasedAt) {
     ScreenSetSpec spec = problem.sets()[set];
     int reclaimed = releasedAt + room.reclaimS() * spec.screens();
     for (int mesh : spec.meshes()) {
@@ -172,7 +182,7 @@ final class ScreenPipeline {
   }
 
   private int hands(
-      ShopState state, HandStage stage, int screens, int notBefore, int set, Trace trace) {
+      ScreenRoomState state, HandStage stage, int screens, int notBefore, int set, Trace trace) {
     if (notBefore >= StaffedTime.NEVER) {
       return StaffedTime.NEVER;
     }
@@ -188,16 +198,20 @@ final class ScreenPipeline {
   }
 
   private int dry(
-      ShopState state, DryStage stage, int screens, int notBefore, int set, Trace trace) {
+      ScreenRoomState state, DryStage stage, int screens, int notBefore, int set, Trace trace) {
     if (notBefore >= StaffedTime.NEVER) {
       return StaffedTime.NEVER;
     }
     int best = StaffedTime.NEVER;
     int chosen = -1;
+    for (CabinetKind kind : kinds) {
+      kind.begin();
+    }
     for (int i = 0; i < state.cabinets.length; i++) {
       ScreenRoomSpec.Cabinet cabinet = room.cabinets()[i];
       if (screens <= cabinet.frames()) {
-        int dryAt = state.cabinets[i].search(cabinet, stage.ordinal(), screens, notBefore);
+        int dryAt =
+            state.cabinets[i].search(cabinet, kinds[i], stage.ordinal(), screens, notBefore, best);
         if (dryAt < best) {
           best = dryAt;
           chosen = i;

@@ -20,6 +20,17 @@ public record ScreenRoomSpec(
     Cabinet[] cabinets,
     int[] frames) {
 
+  /** Seconds of the shortest work at a kind of place; 0 if some stage there takes no time. */
+  int shortestWorkS(Place place) {
+    int shortest = Integer.MAX_VALUE;
+    for (HandStage stage : HandStage.values()) {
+      if (stage.place() == place) {
+        shortest = Math.min(shortest, stageS[stage.ordinal()]);
+      }
+    }
+    return shortest;
+  }
+
   /** A kind of place that takes one screen at a time. */
   public enum Place {
     SINK,

@@ -4,89 +4,172 @@ import java.util.Arrays;
 
 /**
  * Evaluates sequences that differ little from one another. It keeps checkpoints of a base and
- * simulates only from the last checkpoint before the first difference. Sequences that are evaluated
- * twice in a row become the base: a search does that when it accepts a step.
+ * simulates from the last checkpoint before the first difference until the presses have come to the
+ * same state as the base's again. From there on only the screen room goes on, step by step of the
+ * base; should it hand over a set of screens so that a run begins at another time, the simulation
+ * goes on from there.
+ *
+ * <p>Sequences that are evaluated twice in a row become the base: a search does that when it
+ * accepts a step.
  *
  * <p>With {@code verify} every result is compared with a simulation from the start.
  */
 public final class SequenceEvaluator {
 
-  private static final int STEPS_PER_CHECKPOINT = 24;
+  /** Closer together cost more to keep than they save; found by trial. */
+  private static final int STEPS_PER_CHECKPOINT = 16;
 
+  private final Problem problem;
+  private final int stepsPerCheckpoint;
   private final Simulation simulation;
   private final Simulation reference;
-  private final Problem problem;
+  private final ScreenPipeline screens;
+  private final Course course;
+  private final Reunion reunion;
+  private final Remaining remaining;
   private final ShopState working;
+  private final ShopState baseEnd;
   private final ShopState[] checkpoints;
   private final int[][] base;
   private final int[] baseLengths;
-  private final int[][] stepOf;
   private final int[][] last;
   private final int[] lastLengths;
-  private final int[] endOf;
-  private int baseSteps = -1;
-  private Outcome baseOutcome;
-  private Outcome lastOutcome;
+
+  /** What the candidate has cost more than the base where they came together. */
+  private final long[] moreCost = new long[CostKind.values().length];
+
+  private int moreUnplaced;
+
+  /** By set, when it was free in the base where they came together, s. */
+  private final int[] together;
+
+  private int mixersSince;
+  private int[][] sequences;
+  private int[] lengths;
+  private boolean adopting;
+  private boolean started;
+  private boolean baseWentBack;
+  private boolean lastIsKnown;
+  private int unplaced;
+  private long weightedLateMinutes;
+  private long costMilli;
   private long evaluations;
 
   public SequenceEvaluator(Problem problem, boolean verify) {
+    this(problem, verify, STEPS_PER_CHECKPOINT);
+  }
+
+  /**
+   * @param stepsPerCheckpoint steps from one checkpoint to the next; less for problems of few runs
+   */
+  public SequenceEvaluator(Problem problem, boolean verify, int stepsPerCheckpoint) {
+    this.stepsPerCheckpoint = stepsPerCheckpoint;
     this.problem = problem;
     SetUp setUps = new SetUp(problem);
     simulation = new Simulation(problem, setUps);
     reference = verify ? new Simulation(problem, setUps) : null;
+    screens = new ScreenPipeline(problem);
+    course = new Course(problem);
+    reunion = new Reunion(problem, course);
     working = new ShopState(problem);
+    baseEnd = new ShopState(problem);
+    together = new int[problem.sets().length];
     int presses = problem.presses().length;
     int runs = problem.movable();
-    checkpoints = new ShopState[runs / STEPS_PER_CHECKPOINT + 1];
+    remaining = new Remaining(presses);
+    checkpoints = new ShopState[runs / stepsPerCheckpoint + 1];
+    for (int i = 0; i < checkpoints.length; i++) {
+      checkpoints[i] = new ShopState(problem);
+    }
     base = new int[presses][runs];
     baseLengths = new int[presses];
-    stepOf = new int[presses][runs];
     last = new int[presses][runs];
     lastLengths = new int[presses];
-    endOf = new int[problem.runs().length];
   }
 
   /** What these sequences come to. */
-  public Outcome evaluate(int[][] sequences, int[] lengths) {
+  public Outcome evaluate(int[][] newSequences, int[] newLengths) {
+    simulate(newSequences, newLengths);
+    return new Outcome(unplaced, weightedLateMinutes, costMilli);
+  }
+
+  /** The same without an object for the result, which the three methods below tell. */
+  public void simulate(int[][] newSequences, int[] newLengths) {
     evaluations++;
-    Outcome outcome;
-    if (baseSteps < 0) {
-      outcome = adopt(sequences, lengths, 0);
+    sequences = newSequences;
+    lengths = newLengths;
+    if (!started) {
+      adopt(0);
     } else {
-      int first = firstDifference(sequences, lengths);
+      int first = firstDifference();
       if (first == Integer.MAX_VALUE) {
-        outcome = baseOutcome;
-      } else if (lastOutcome != null && same(sequences, lengths)) {
-        outcome = adopt(sequences, lengths, first);
+        take(baseEnd, stuckIn(baseEnd));
+      } else if (lastIsKnown && sameAsLast()) {
+        adopt(first);
       } else {
-        outcome = simulateFrom(sequences, lengths, first);
+        run(first);
       }
     }
-    remember(sequences, lengths, outcome);
+    remember();
     if (reference != null) {
-      Outcome full = reference.run(sequences, lengths, null);
-      if (!full.equals(outcome)) {
-        throw new IllegalStateException(
-            "incremental " + outcome + " differs from full simulation " + full);
-      }
+      compare();
     }
-    return outcome;
+  }
+
+  /** Runs without a place in the last evaluation. */
+  public int unplaced() {
+    return unplaced;
+  }
+
+  /** Late minutes of the orders times their weights in the last evaluation. */
+  public long weightedLateMinutes() {
+    return weightedLateMinutes;
+  }
+
+  /** All costs in the last evaluation, 1/1000 of the plant currency. */
+  public long costMilli() {
+    return costMilli;
+  }
+
+  private void compare() {
+    Outcome full = reference.run(sequences, lengths, null);
+    if (full.unplaced() != unplaced
+        || full.weightedLateMinutes() != weightedLateMinutes
+        || full.costMilli() != costMilli) {
+      throw new IllegalStateException(
+          "incremental (%d, %d, %d) differs from full simulation %s"
+              .formatted(unplaced, weightedLateMinutes, costMilli, full));
+    }
+  }
+
+  private void take(ShopState end, int stuck) {
+    unplaced = end.unplaced + stuck;
+    weightedLateMinutes = end.weightedLateMinutes;
+    costMilli = end.costMilli();
+  }
+
+  private int stuckIn(ShopState end) {
+    int stuck = 0;
+    for (int press = 0; press < lengths.length; press++) {
+      stuck += lengths[press] - end.position[press];
+    }
+    return stuck;
   }
 
   /** Step of the base before which nothing changes; MAX_VALUE when nothing differs. */
-  private int firstDifference(int[][] sequences, int[] lengths) {
+  private int firstDifference() {
     int first = Integer.MAX_VALUE;
     for (int press = 0; press < base.length; press++) {
       int at =
           Arrays.mismatch(base[press], 0, baseLengths[press], sequences[press], 0, lengths[press]);
       if (at >= 0) {
-        first = Math.min(first, at == 0 ? 0 : stepOf[press][at - 1] + 1);
+        first = Math.min(first, at == 0 ? 0 : course.stepOf[base[press][at - 1]] + 1);
       }
     }
     return first;
   }
 
-  private boolean same(int[][] sequences, int[] lengths) {
+  private boolean sameAsLast() {
     for (int press = 0; press < last.length; press++) {
       if (!Arrays.equals(last[press], 0, lastLengths[press], sequences[press], 0, lengths[press])) {
         return false;
@@ -95,63 +178,174 @@ public final class SequenceEvaluator {
     return true;
   }
 
-  private void remember(int[][] sequences, int[] lengths, Outcome outcome) {
+  private void remember() {
     for (int press = 0; press < last.length; press++) {
       System.arraycopy(sequences[press], 0, last[press], 0, lengths[press]);
     }
     System.arraycopy(lengths, 0, lastLengths, 0, lengths.length);
-    lastOutcome = outcome;
+    lastIsKnown = true;
   }
 
-  private Outcome simulateFrom(int[][] sequences, int[] lengths, int first) {
-    working.copyFrom(checkpoints[Math.min(first, baseSteps) / STEPS_PER_CHECKPOINT]);
-    int press;
-    while ((press = simulation.next(working, sequences, lengths)) >= 0) {
-      simulation.step(working, sequences, press, null);
-    }
-    return simulation.close(working, sequences, lengths, null);
-  }
-
-  private Outcome adopt(int[][] sequences, int[] lengths, int first) {
-    int step;
-    if (baseSteps < 0) {
-      step = 0;
-      checkpoints[0] = new ShopState(problem);
-      working.copyFrom(checkpoints[0]);
-    } else {
-      int checkpoint = Math.min(first, baseSteps) / STEPS_PER_CHECKPOINT;
-      step = checkpoint * STEPS_PER_CHECKPOINT;
-      working.copyFrom(checkpoints[checkpoint]);
-    }
-    int press;
-    while ((press = simulation.next(working, sequences, lengths)) >= 0) {
-      stepOf[press][working.position[press]] = step;
-      int run = simulation.step(working, sequences, press, null);
-      endOf[run] = working.pressFree[press];
-      step++;
-      if (step % STEPS_PER_CHECKPOINT == 0) {
-        int checkpoint = step / STEPS_PER_CHECKPOINT;
-        if (checkpoints[checkpoint] == null) {
-          checkpoints[checkpoint] = new ShopState(problem);
-        }
-        checkpoints[checkpoint].copyFrom(working);
-      }
-    }
-    baseSteps = step;
-    for (int i = 0; i < base.length; i++) {
-      System.arraycopy(sequences[i], 0, base[i], 0, lengths[i]);
-      for (int position = working.position[i]; position < lengths[i]; position++) {
-        stepOf[i][position] = step;
-      }
+  private void adopt(int first) {
+    adopting = true;
+    run(first);
+    adopting = false;
+    for (int press = 0; press < base.length; press++) {
+      System.arraycopy(sequences[press], 0, base[press], 0, lengths[press]);
     }
     System.arraycopy(lengths, 0, baseLengths, 0, lengths.length);
-    baseOutcome = simulation.close(working, sequences, lengths, null);
-    return baseOutcome;
+    baseEnd.copyFrom(working);
+    started = true;
+  }
+
+  private void run(int first) {
+    if (!started || baseWentBack || !runFrom(first, course.steps())) {
+      runFrom(0, 0);
+    }
+    if (adopting) {
+      baseWentBack = simulation.wentBack();
+    }
+    take(working, stuckIn(working));
+  }
+
+  /**
+   * @param steps of the base; 0 to do without it
+   * @return false where the order of time does not hold that checkpoints rely on
+   */
+  private boolean runFrom(int first, int steps) {
+    // where the base has ended there is no checkpoint any more
+    int checkpoint = Math.min(first, Math.max(0, steps - 1)) / stepsPerCheckpoint;
+    int step = checkpoint * stepsPerCheckpoint;
+    working.copyFrom(checkpoints[checkpoint]);
+    remaining.compare(base, baseLengths, sequences, lengths);
+    simulation.follow(working, sequences, lengths);
+    int press;
+    int before = 0;
+    while ((press = simulation.next()) >= 0) {
+      if (step % stepsPerCheckpoint == 0 && step > 0 && (step > first || step >= steps)) {
+        ShopState other = checkpoints[step / stepsPerCheckpoint];
+        int now = simulation.now();
+        boolean same =
+            step < steps
+                && remaining.same(working.position, other.position)
+                && reunion.of(working, other, remaining.byPress(), step, now);
+        if (same) {
+          leave(other, course.mixersSince[step]);
+        }
+        if (adopting) {
+          // others may send another run to the press that has just had its turn
+          other.copyFrom(working, Math.min(now, working.pressFree[before]));
+        }
+        if (same) {
+          step = walk(step);
+          if (step == steps) {
+            break;
+          }
+          press = simulation.next();
+        }
+      }
+      int run = simulation.step(press, null);
+      if (simulation.wentBack() && steps > 0) {
+        return false;
+      }
+      if (adopting) {
+        course.record(step, run, press, simulation.placement(), working);
+      }
+      before = press;
+      step++;
+    }
+    if (adopting) {
+      course.end(step, working);
+    }
+    return true;
+  }
+
+  /**
+   * Goes on with the steps of the base as long as screens are ready when they are wanted there;
+   * tells the step before which that ends.
+   */
+  private int walk(int from) {
+    int steps = course.steps();
+    for (int step = from; step < steps; step++) {
+      if (adopting && step > from && step % stepsPerCheckpoint == 0) {
+        follow(checkpoints[step / stepsPerCheckpoint]);
+      }
+      RunSpec run = problem.runs()[course.run[step]];
+      int set = run.screenSet();
+      if (set >= 0) {
+        if (!inTime(step, set)) {
+          catchUp(step);
+          return step;
+        }
+        if (course.released[step] >= 0) {
+          screens.giveBack(working.screens, set, course.released[step]);
+        }
+      }
+      if (course.off[step] >= 0) {
+        working.finish(problem, run.order(), course.off[step]);
+      }
+    }
+    arrive(baseEnd);
+    return steps;
+  }
+
+  private boolean inTime(int step, int set) {
+    int ready = screens.readyAt(working.screens, set, null);
+    int before = course.setReady[set];
+    int unscreened = course.unscreened[step];
+    if (ready == before || (ready <= unscreened && before <= unscreened)) {
+      return true;
+    }
+    StaffedTime staffed = problem.presses()[course.press[step]].staffed();
+    return staffed.next(Math.max(ready, unscreened)) == staffed.next(Math.max(before, unscreened));
+  }
+
+  /** From here on the base leads. */
+  private void leave(ShopState there, int mixers) {
+    mixersSince = mixers;
+    System.arraycopy(there.setFree, 0, together, 0, together.length);
+    for (int kind = 0; kind < moreCost.length; kind++) {
+      moreCost[kind] = working.costMilli[kind] - there.costMilli[kind];
+    }
+    moreUnplaced = working.unplaced - there.unplaced;
+  }
+
+  /** A checkpoint of the base becomes one of the candidate. */
+  private void follow(ShopState checkpoint) {
+    checkpoint.screens.copyFrom(working.screens);
+    checkpoint.addUp(checkpoint, moreCost, moreUnplaced);
+    checkpoint.copyOrdersFrom(working);
+    checkpoint.copyPastFrom(working, together, mixersSince);
+    remaining.shift(checkpoint.position, checkpoint.position);
+  }
+
+  /** The candidate stands where the base stood. */
+  private void arrive(ShopState there) {
+    working.addUp(there, moreCost, moreUnplaced);
+    remaining.shift(there.position, working.position);
+  }
+
+  /** Presses, belts and inks follow to a step of the base; screens and orders are there already. */
+  private void catchUp(int to) {
+    int checkpoint = to / stepsPerCheckpoint;
+    ShopState there = checkpoints[checkpoint];
+    working.catchUpWith(there, together, mixersSince);
+    if (adopting) {
+      working.copyCountsFrom(there);
+    } else {
+      arrive(there);
+    }
+    simulation.follow(working, sequences, lengths);
+    simulation.placement().returnFrames(false);
+    for (int step = checkpoint * stepsPerCheckpoint; step < to; step++) {
+      simulation.step(course.press[step], null);
+    }
+    simulation.placement().returnFrames(true);
   }
 
   /** When a run of the base ends, s; roughly right while a search tries others. */
   public int endOf(int run) {
-    return endOf[run];
+    return course.endOf[run];
   }
 
   /** Evaluations so far. */

@@ -1,85 +1,104 @@
 package org.potlife.simulation;
 
 /**
- * Length of a set-up by what is on the press (R2). The counts for each pair of runs are worked out
- * once and packed into an int, since the search asks for them all the time.
+ * Length of a set-up by what is on the press (R2). The counts for a pair of runs are worked out
+ * when asked for and packed into an int: with a thousand runs a table of all pairs is slower to
+ * read than a few stations are to compare.
  */
 final class SetUp {
 
-  private final int n;
-  private final int[] pairs;
-  private final int[] stations;
+  /** Marks a change whose seconds were measured and are given with the problem. */
+  private static final int MEASURED = 1 << 31;
+
+  private final int[][] screens;
+  private final int[][] inks;
+  private final double[] lightness;
   private final int[][] measuredS;
 
   SetUp(Problem problem) {
-    RunSpec[] runs = problem.runs();
-    n = runs.length;
+    int n = problem.runs().length;
     measuredS = problem.measuredSetUpS();
-    pairs = new int[n * n];
-    stations = new int[n];
-    for (int before = 0; before < n; before++) {
-      stations[before] = runs[before].screens().length;
-      for (int next = 0; next < n; next++) {
-        pairs[before * n + next] = pack(runs[before], runs[next], problem.inks());
-      }
+    screens = new int[n][];
+    inks = new int[n][];
+    for (int run = 0; run < n; run++) {
+      screens[run] = problem.runs()[run].screens();
+      inks[run] = problem.runs()[run].inks();
+    }
+    lightness = new double[problem.inks().length];
+    for (int ink = 0; ink < lightness.length; ink++) {
+      lightness[ink] = problem.inks()[ink].lightness();
     }
   }
 
-  private static int pack(RunSpec before, RunSpec next, InkSpec[] inks) {
-    int had = before.screens().length;
-    int needs = next.screens().length;
+  /** Staffed seconds of set-up; 0 when the same screens stay. */
+  int seconds(int before, int next, PressSpec press) {
+    return before < 0 ? onEmpty(next, press) : seconds(change(before, next), press);
+  }
+
+  /** Staffed seconds of set-up on an empty press. */
+  int onEmpty(int next, PressSpec press) {
+    if (measuredS != null) {
+      return measuredS[0][next];
+    }
+    return press.changeoverS() + press.perScreenS() * screens[next].length + press.firstPieceS();
+  }
+
+  /** Screens to mount on an empty press. */
+  int stations(int next) {
+    return screens[next].length;
+  }
+
+  /** What changes from one run to the next; the methods below read it. */
+  int change(int before, int next) {
+    if (measuredS != null) {
+      int seconds = measuredS[before + 1][next];
+      return seconds == 0 ? 0 : seconds | MEASURED;
+    }
+    int[] needed = screens[next];
+    int[] had = screens[before];
+    int[] from = inks[before];
+    int[] to = inks[next];
     int same = 0;
     int darker = 0;
     int lighter = 0;
-    for (int station = 0; station < Math.min(had, needs); station++) {
-      if (before.screens()[station] == next.screens()[station]) {
+    for (int station = 0; station < Math.min(had.length, needed.length); station++) {
+      if (had[station] == needed[station]) {
         same++;
       }
-      int from = before.inks()[station];
-      int to = next.inks()[station];
-      if (from != to) {
-        if (inks[to].lightness() < inks[from].lightness()) {
+      if (from[station] != to[station]) {
+        if (lightness[to[station]] < lightness[from[station]]) {
           darker++;
         } else {
           lighter++;
         }
       }
     }
-    return (needs - same) | (had - same) << 8 | darker << 16 | lighter << 24;
+    return (needed.length - same) | (had.length - same) << 8 | darker << 16 | lighter << 24;
   }
 
-  /** Staffed seconds of set-up; 0 when the same screens stay. */
-  int seconds(int before, int next, PressSpec press) {
-    if (measuredS != null) {
-      return measuredS[before + 1][next];
-    }
-    if (before < 0) {
-      return press.changeoverS() + press.perScreenS() * stations[next] + press.firstPieceS();
-    }
-    int counts = pairs[before * n + next];
-    int mounted = counts & 0xff;
-    int removed = counts >> 8 & 0xff;
-    if (mounted == 0 && removed == 0) {
+  /** Staffed seconds of set-up for a change. */
+  static int seconds(int change, PressSpec press) {
+    if (none(change)) {
       return 0;
     }
+    if (change < 0) {
+      return change & ~MEASURED;
+    }
     return press.changeoverS()
-        + press.perScreenS() * mounted
-        + press.tearDownS() * removed
-        + press.toDarkerS() * (counts >> 16 & 0xff)
-        + press.toLighterS() * (counts >>> 24)
+        + press.perScreenS() * mounted(change)
+        + press.tearDownS() * (change >> 8 & 0xff)
+        + press.toDarkerS() * (change >> 16 & 0xff)
+        + press.toLighterS() * (change >>> 24)
         + press.firstPieceS();
   }
 
-  /** Screens to mount. */
-  int mounted(int before, int next) {
-    return before < 0 ? stations[next] : pairs[before * n + next] & 0xff;
+  /** Screens to mount for a change. */
+  static int mounted(int change) {
+    return change < 0 ? 0 : change & 0xff;
   }
 
   /** Whether the screens stay as they are, so that no set-up is needed. */
-  boolean none(int before, int next) {
-    if (measuredS != null) {
-      return before >= 0 && measuredS[before + 1][next] == 0;
-    }
-    return before >= 0 && (pairs[before * n + next] & 0xffff) == 0;
+  static boolean none(int change) {
+    return change >= 0 && (change & 0xffff) == 0;
   }
 }

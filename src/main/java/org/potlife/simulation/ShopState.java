@@ -14,10 +14,13 @@ final class ShopState {
   /** In the place of a batch's day: ink from the shelf serves every day. */
   static final int ANY_DAY = -1;
 
+  /** Costs that follow from the ends of orders; all others add up step by step. */
+  private static final int FINISH = CostKind.FINISH.ordinal();
+
+  private static final int THIN_SLACK = CostKind.THIN_SLACK.ordinal();
+
   final BeltBook[] belts;
-  final PlaceBook[] places;
-  final CabinetBook[] cabinets;
-  final FrameBook[] frames;
+  final ScreenRoomState screens;
   final MixerBook mixers;
 
   final int[] pressFree;
@@ -26,7 +29,6 @@ final class ShopState {
   final int[] lotFree;
   final int[] lotStage;
   final int[] orderEnd;
-  final int[] setReady;
   final int[] setFree;
   final int[] setLeft;
   final int[] setPress;
@@ -47,23 +49,11 @@ final class ShopState {
   final long[] costMilli = new long[CostKind.values().length];
 
   ShopState(Problem problem) {
-    ScreenRoomSpec room = problem.screenRoom();
     belts = new BeltBook[problem.dryers().length];
     for (int i = 0; i < belts.length; i++) {
       belts[i] = new BeltBook(problem.dryers()[i].maxSpeed());
     }
-    places = new PlaceBook[room.places().length];
-    for (int i = 0; i < places.length; i++) {
-      places[i] = new PlaceBook(room.staffed(), room.places()[i]);
-    }
-    cabinets = new CabinetBook[room.cabinets().length];
-    for (int i = 0; i < cabinets.length; i++) {
-      cabinets[i] = new CabinetBook();
-    }
-    frames = new FrameBook[room.frames().length];
-    for (int i = 0; i < frames.length; i++) {
-      frames[i] = new FrameBook(room.frames()[i]);
-    }
+    screens = new ScreenRoomState(problem.screenRoom(), problem.sets());
     mixers = new MixerBook(problem.inkRoom());
     int presses = problem.presses().length;
     pressFree = new int[presses];
@@ -73,7 +63,6 @@ final class ShopState {
     lotStage = new int[problem.lots()];
     orderEnd = new int[problem.orders().length];
     int sets = problem.sets().length;
-    setReady = new int[sets];
     setFree = new int[sets];
     setLeft = new int[sets];
     setPress = new int[sets];
@@ -99,8 +88,7 @@ final class ShopState {
     System.arraycopy(before.lotFree(), 0, lotFree, 0, lotFree.length);
     System.arraycopy(before.lotStage(), 0, lotStage, 0, lotStage.length);
     System.arraycopy(before.setFree(), 0, setFree, 0, setFree.length);
-    for (int i = 0; i < setReady.length; i++) {
-      setReady[i] = problem.sets()[i].readyAt();
+    for (int i = 0; i < setLeft.length; i++) {
       setLeft[i] = problem.sets()[i].runs();
       setPress[i] = before.setPress()[i];
     }
@@ -115,13 +103,13 @@ final class ShopState {
       mixers.book(busy.lane(), busy.from(), busy.to());
     }
     for (TakenOver.Busy busy : before.hands()) {
-      places[busy.kind()].block(busy.lane(), busy.from(), busy.to());
+      screens.places[busy.kind()].block(busy.lane(), busy.from(), busy.to());
     }
     for (TakenOver.CabinetLoad load : before.loads()) {
-      cabinets[load.cabinet()].block(load.from(), load.to(), load.stage(), load.frames());
+      screens.cabinets[load.cabinet()].block(load.from(), load.to(), load.stage(), load.frames());
     }
     for (int mesh = 0; mesh < before.frames().length; mesh++) {
-      frames[mesh].begin(before.frames()[mesh]);
+      screens.frames[mesh].begin(before.frames()[mesh]);
     }
     Arrays.fill(batchUseBy, -1);
     before.batches().forEach(batch -> takeOver(problem, batch));
@@ -135,10 +123,7 @@ final class ShopState {
   }
 
   private void takeOver(Problem problem, TakenOver.LiveBatch batch) {
-    int slot = batch.ink() * BATCHES_PER_INK;
-    for (int i = slot + 1; i < (batch.ink() + 1) * BATCHES_PER_INK; i++) {
-      slot = batchUseBy[i] < batchUseBy[slot] ? i : slot;
-    }
+    int slot = slotFor(batch.ink(), batch.useBy());
     int day = problem.dayStart().length - 1;
     while (day > 0 && problem.dayStart()[day] > batch.done()) {
       day--;
@@ -151,28 +136,46 @@ final class ShopState {
     batches++;
   }
 
+  /**
+   * Makes room for a batch. The batches of an ink stand in the order in which they end; the one
+   * that ends first gives way.
+   */
+  int slotFor(int ink, int useBy) {
+    int slot = ink * BATCHES_PER_INK;
+    int lastSlot = slot + BATCHES_PER_INK - 1;
+    while (slot < lastSlot && batchUseBy[slot + 1] <= useBy) {
+      for (int[] column : batchColumns) {
+        column[slot] = column[slot + 1];
+      }
+      slot++;
+    }
+    return slot;
+  }
+
   void copyFrom(ShopState other) {
-    for (int i = 0; i < belts.length; i++) {
-      belts[i].copyFrom(other.belts[i]);
-    }
-    for (int i = 0; i < places.length; i++) {
-      places[i].copyFrom(other.places[i]);
-    }
-    for (int i = 0; i < cabinets.length; i++) {
-      cabinets[i].copyFrom(other.cabinets[i]);
-    }
-    for (int i = 0; i < frames.length; i++) {
-      frames[i].copyFrom(other.frames[i]);
-    }
+    copyFrom(other, Integer.MIN_VALUE / 2);
+  }
+
+  /**
+   * @param since no run that is still to come has its first piece before this, s
+   */
+  void copyFrom(ShopState other, int since) {
+    screens.copyFrom(other.screens);
+    copyPressesFrom(other, since);
     mixers.copyFrom(other.mixers);
+    copy(other.setFree, setFree);
+    copyScoreFrom(other);
+  }
+
+  /** What is on presses and belts, and the batches there are. */
+  private void copyPressesFrom(ShopState other, int since) {
+    for (int i = 0; i < belts.length; i++) {
+      belts[i].copyFrom(other.belts[i], since);
+    }
     copy(other.pressFree, pressFree);
     copy(other.pressLast, pressLast);
-    copy(other.position, position);
     copy(other.lotFree, lotFree);
     copy(other.lotStage, lotStage);
-    copy(other.orderEnd, orderEnd);
-    copy(other.setReady, setReady);
-    copy(other.setFree, setFree);
     copy(other.setLeft, setLeft);
     copy(other.setPress, setPress);
     for (int i = 0; i < batchColumns.length; i++) {
@@ -181,10 +184,53 @@ final class ShopState {
     copy(other.inkDay, inkDay);
     System.arraycopy(other.inkLightness, 0, inkLightness, 0, inkLightness.length);
     batches = other.batches;
+  }
+
+  /** The other way round: from what was the same on goes to where another went. */
+  void catchUpWith(ShopState other, int[] together, int mixersSince) {
+    copyPressesFrom(other, Integer.MIN_VALUE / 2);
+    for (int set = 0; set < together.length; set++) {
+      setFree[set] = other.setFree[set] == together[set] ? setFree[set] : other.setFree[set];
+    }
+    mixers.copySince(other.mixers, mixersSince);
+  }
+
+  private void copyScoreFrom(ShopState other) {
+    copyCountsFrom(other);
+    copyOrdersFrom(other);
+  }
+
+  /** What adds up step by step, and how far the sequences are done. */
+  void copyCountsFrom(ShopState other) {
+    copy(other.position, position);
     unplaced = other.unplaced;
+    for (int kind = 0; kind < costMilli.length; kind++) {
+      if (kind != FINISH && kind != THIN_SLACK) {
+        costMilli[kind] = other.costMilli[kind];
+      }
+    }
+  }
+
+  /**
+   * The base went on to this state; those who came together with it before look the same from here
+   * on, but not in what is over. Others that start here may look further back.
+   *
+   * @param together by set, when it was free in the base where they came together, s
+   */
+  void copyPastFrom(ShopState other, int[] together, int mixersSince) {
+    for (int set = 0; set < together.length; set++) {
+      setFree[set] = setFree[set] == together[set] ? other.setFree[set] : setFree[set];
+    }
+    mixers.copyBefore(other.mixers, mixersSince);
+  }
+
+  /** The ends of orders, and what follows from them alone. */
+  void copyOrdersFrom(ShopState other) {
+    copy(other.orderEnd, orderEnd);
     weightedLateMinutes = other.weightedLateMinutes;
     lastOff = other.lastOff;
-    System.arraycopy(other.costMilli, 0, costMilli, 0, costMilli.length);
+    costMilli[FINISH] = other.costMilli[FINISH];
+    costMilli[THIN_SLACK] = other.costMilli[THIN_SLACK];
   }
 
   private static void copy(int[] from, int[] to) {
@@ -233,11 +279,29 @@ final class ShopState {
     return costMilli[kind.ordinal()] / 3600;
   }
 
-  Outcome outcome() {
+  /** All costs, 1/1000 of the plant currency. */
+  long costMilli() {
     long sum = 0;
-    for (CostKind kind : CostKind.values()) {
-      sum += cost(kind);
+    for (long kind : costMilli) {
+      sum += kind / 3600;
     }
-    return new Outcome(unplaced, weightedLateMinutes, sum);
+    return sum;
+  }
+
+  /** Adds up what does not follow from the ends of orders: what another came to, and more. */
+  void addUp(ShopState other, long[] moreCost, int moreUnplaced) {
+    for (int kind = 0; kind < costMilli.length; kind++) {
+      if (kind != FINISH && kind != THIN_SLACK) {
+        costMilli[kind] = other.costMilli[kind] + moreCost[kind];
+      }
+    }
+    unplaced = other.unplaced + moreUnplaced;
+  }
+
+  /**
+   * @param stuck runs that could not be tried
+   */
+  Outcome outcome(int stuck) {
+    return new Outcome(unplaced + stuck, weightedLateMinutes, costMilli());
   }
 }

@@ -7,10 +7,25 @@ package org.potlife.simulation;
  */
 public final class Simulation {
 
+  private static final int NOTHING = Integer.MAX_VALUE;
+
   private final Problem problem;
   private final ShopState state;
   private final ShopState empty;
   private final Placement placement;
+  private final int[] lotOf;
+  private final int[] stageOf;
+  private final int[] garmentsFrom;
+
+  /** By press, when it can take its next run, s, and the garments of that run. */
+  private final int[] nextAt;
+
+  private final int[] nextLot;
+  private ShopState at;
+  private int[][] sequences;
+  private int[] lengths;
+  private int now;
+  private boolean wentBack;
 
   public Simulation(Problem problem) {
     this(problem, new SetUp(problem));
@@ -21,6 +36,17 @@ public final class Simulation {
     state = new ShopState(problem);
     empty = new ShopState(problem);
     placement = new Placement(problem, setUps);
+    int runs = problem.movable();
+    lotOf = new int[runs];
+    stageOf = new int[runs];
+    garmentsFrom = new int[runs];
+    for (int run = 0; run < runs; run++) {
+      lotOf[run] = problem.runs()[run].garmentLot();
+      stageOf[run] = problem.runs()[run].stage();
+      garmentsFrom[run] = problem.runs()[run].garmentsFrom();
+    }
+    nextAt = new int[problem.presses().length];
+    nextLot = new int[nextAt.length];
   }
 
   /**
@@ -35,11 +61,12 @@ public final class Simulation {
     if (trace != null) {
       trace.begin(problem.takenOver());
     }
+    follow(state, sequences, lengths);
     int press;
-    while ((press = next(state, sequences, lengths)) >= 0) {
-      step(state, sequences, press, trace);
+    while ((press = next()) >= 0) {
+      step(press, trace);
     }
-    return close(state, sequences, lengths, trace);
+    return state.outcome(stuck(trace));
   }
 
   /** Cost of one kind in the last run of the simulation, 1/1000 of the plant currency. */
@@ -47,40 +74,85 @@ public final class Simulation {
     return state.cost(kind);
   }
 
+  /** Goes on from a state, for these sequences. */
+  void follow(ShopState from, int[][] newSequences, int[] newLengths) {
+    at = from;
+    sequences = newSequences;
+    lengths = newLengths;
+    wentBack = false;
+    for (int press = 0; press < nextAt.length; press++) {
+      lookAhead(press);
+    }
+  }
+
+  private void lookAhead(int press) {
+    int position = at.position[press];
+    if (position >= lengths[press]) {
+      nextAt[press] = NOTHING;
+      nextLot[press] = -1;
+      return;
+    }
+    int run = sequences[press][position];
+    int lot = lotOf[run];
+    nextLot[press] = lot;
+    boolean turn = stageOf[run] < 0 || stageOf[run] == at.lotStage[lot];
+    nextAt[press] =
+        turn
+            ? Math.max(at.pressFree[press], Math.max(garmentsFrom[run], at.lotFree[lot]))
+            : NOTHING;
+  }
+
   /** The press whose next run comes first, or -1 when nothing more can be placed. */
-  int next(ShopState at, int[][] sequences, int[] lengths) {
+  int next() {
     int best = -1;
-    int bestTime = Integer.MAX_VALUE;
-    for (int press = 0; press < sequences.length; press++) {
-      int position = at.position[press];
-      if (position < lengths[press]) {
-        RunSpec run = problem.runs()[sequences[press][position]];
-        int lot = run.garmentLot();
-        if (run.stage() < 0 || run.stage() == at.lotStage[lot]) {
-          int garments = Math.max(run.garmentsFrom(), at.lotFree[lot]);
-          int time = Math.max(at.pressFree[press], garments);
-          if (time < bestTime) {
-            bestTime = time;
-            best = press;
-          }
-        }
+    now = NOTHING;
+    for (int press = 0; press < nextAt.length; press++) {
+      if (nextAt[press] < now) {
+        now = nextAt[press];
+        best = press;
       }
     }
     return best;
   }
 
-  int step(ShopState at, int[][] sequences, int press, Trace trace) {
+  /** When {@link #next} can take its run, s: no first piece to come is earlier. */
+  int now() {
+    return now;
+  }
+
+  /** Places the next run of a press and tells which one it was. */
+  int step(int press, Trace trace) {
     int run = sequences[press][at.position[press]];
     at.position[press]++;
-    placement.place(at, run, press, trace);
+    int turn = nextAt[press];
+    boolean placed = placement.place(at, run, press, trace);
+    wentBack |= !placed && turn > at.pressFree[press];
+    int lot = lotOf[run];
+    for (int other = 0; other < nextAt.length; other++) {
+      if (other == press || nextLot[other] == lot) {
+        lookAhead(other);
+      }
+    }
     return run;
   }
 
-  /** Counts what could not even be tried, because a print that must come first has no place. */
-  Outcome close(ShopState at, int[][] sequences, int[] lengths, Trace trace) {
-    Outcome outcome = at.outcome();
+  /**
+   * Whether a run waited for its garments and then got no place, so that its press may take the
+   * next one at an earlier moment: only then is {@link #now} no bound for what is to come.
+   */
+  boolean wentBack() {
+    return wentBack;
+  }
+
+  /** What became of the last run. */
+  Placement placement() {
+    return placement;
+  }
+
+  /** Runs that cannot even be tried, because a print that must come first has no place. */
+  int stuck(Trace trace) {
     int stuck = 0;
-    for (int press = 0; press < sequences.length; press++) {
+    for (int press = 0; press < nextAt.length; press++) {
       for (int i = at.position[press]; i < lengths[press]; i++) {
         stuck++;
         if (trace != null) {
@@ -88,9 +160,6 @@ public final class Simulation {
         }
       }
     }
-    return stuck == 0
-        ? outcome
-        : new Outcome(
-            outcome.unplaced() + stuck, outcome.weightedLateMinutes(), outcome.costMilli());
+    return stuck;
   }
 }

@@ -12,6 +12,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -20,6 +21,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.potlife.audit.AuditReport;
+import org.potlife.plan.PlanBasis;
 import org.potlife.plan.Plans;
 import org.potlife.plan.StoredPlan;
 import org.potlife.plan.export.ActivationCsv;
@@ -31,6 +33,7 @@ import org.potlife.plan.export.PromiseCsv;
 import org.potlife.plan.export.ScreenCsv;
 import org.potlife.plan.list.ActivationList;
 import org.potlife.plan.list.BeltList;
+import org.potlife.plan.list.ChangeList;
 import org.potlife.plan.list.LateList;
 import org.potlife.plan.list.PlanIndex;
 import org.potlife.plan.list.PlanOverview;
@@ -148,6 +151,29 @@ public class PlanListResource {
       @Context HttpHeaders headers) {
     return ofDay(plant, id, null, format, headers)
         .answer("promises", (plan, day) -> PlanOverview.of(plan), PromiseCsv::of);
+  }
+
+  @GET
+  @Path("changes")
+  @Operation(
+      summary = "What the plan changes on the one that was in force when it was made",
+      description = "Which runs move from where to where and why, whose promise changes.")
+  @APIResponse(
+      responseCode = "200",
+      content = @Content(schema = @Schema(implementation = ChangeList.class)))
+  public Response changes(@PathParam("plant") String plant, @PathParam("id") String id) {
+    StoredPlan plan = plans.getPlan(plant, id);
+    PlanIndex index = plan.index().orElseThrow(() -> notStanding(plan));
+    String against = plan.basis().map(PlanBasis::published).orElse(null);
+    ChangeList changes =
+        ChangeList.of(
+            index,
+            against,
+            Optional.ofNullable(against).flatMap(before -> plans.getPlan(plant, before).sheet()));
+    return Response.ok(
+            ListAnswer.of(plan.summary(), index.zone().getId(), changes),
+            MediaType.APPLICATION_JSON_TYPE)
+        .build();
   }
 
   @GET

@@ -1,0 +1,48 @@
+package org.potlife.simulation;
+
+/**
+ * What changes in the screen room while sets of screens are made. It depends on the presses only by
+ * the order in which sets are asked for and the moments at which frames come back.
+ */
+final class ScreenRoomState {
+
+  final PlaceBook[] places;
+  final CabinetBook[] cabinets;
+  final FrameBook[] frames;
+
+  /** By set, when it is ready, s; -1 while it is not made. */
+  final int[] setReady;
+
+  ScreenRoomState(ScreenRoomSpec room, ScreenSetSpec[] sets) {
+    ScreenRoomSpec.Place[] kinds = ScreenRoomSpec.Place.values();
+    places = new PlaceBook[room.places().length];
+    for (int i = 0; i < places.length; i++) {
+      places[i] = new PlaceBook(room.staffed(), room.places()[i], room.shortestWorkS(kinds[i]));
+    }
+    cabinets = new CabinetBook[room.cabinets().length];
+    for (int i = 0; i < cabinets.length; i++) {
+      cabinets[i] = new CabinetBook();
+    }
+    frames = new FrameBook[room.frames().length];
+    for (int i = 0; i < frames.length; i++) {
+      frames[i] = new FrameBook(room.frames()[i]);
+    }
+    setReady = new int[sets.length];
+    for (int i = 0; i < setReady.length; i++) {
+      setReady[i] = sets[i].readyAt();
+    }
+  }
+
+  void copyFrom(ScreenRoomState other) {
+    for (int i = 0; i < places.length; i++) {
+      places[i].copyFrom(other.places[i]);
+    }
+    for (int i = 0; i < cabinets.length; i++) {
+      cabinets[i].copyFrom(other.cabinets[i]);
+    }
+    for (int i = 0; i < frames.length; i++) {
+      frames[i].copyFrom(other.frames[i]);
+    }
+    System.arraycopy(other.setReady, 0, setReady, 0, setReady.length);
+  }
+}
