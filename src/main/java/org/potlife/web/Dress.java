@@ -7,6 +7,7 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.potlife.plan.list.ActivationList.Batch;
+import org.potlife.plan.list.BeltChange;
 import org.potlife.plan.list.ScreenList.Frame;
 import org.potlife.plan.list.ScreenList.MeshUse;
 import org.potlife.plan.list.ScreenList.Stage;
@@ -29,6 +30,21 @@ final class Dress {
         .setScale(2, RoundingMode.HALF_UP)
         .stripTrailingZeros()
         .toPlainString();
+  }
+
+  /** A figure to the tenth. */
+  static String tenth(double value) {
+    return BigDecimal.valueOf(value).setScale(1, RoundingMode.HALF_UP).toPlainString();
+  }
+
+  /** Why the speed of a belt is turned. */
+  static String reason(BeltChange change) {
+    String runs = joined(change.runs());
+    return switch (change.why()) {
+      case "comes" -> "before " + runs + " comes";
+      case "goes" -> "when " + runs + " is off the belt";
+      default -> runs + " on the empty belt";
+    };
   }
 
   /** Mesh as the trade writes it: threads per cm, thread diameter in um. */

@@ -57,6 +57,17 @@ class PagesTest {
   }
 
   @Test
+  void theDryersCrewReadsWhenToTurnTheSpeedAndWhatAMixedBeltCosts() {
+    String html = page(plant.published(), "belts").asString();
+
+    assertThat(html)
+        .contains("when HC-2041 crest, front is off the belt")
+        .contains("Mixed belt", "<b>HC-2041 crest, front</b>");
+    assertThat(page(plant.published(), "presses").asString())
+        .contains("2 lanes; on the belt within 60 s of the last stroke");
+  }
+
+  @Test
   void aDraftIsNoSheetToWorkFrom() {
     assertThat(page(plant.draft(), "presses").asString())
         .contains("Draft: not published", "Do not work from this sheet");

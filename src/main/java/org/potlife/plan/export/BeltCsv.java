@@ -2,6 +2,7 @@ package org.potlife.plan.export;
 
 import org.potlife.plan.list.BeltList;
 import org.potlife.plan.list.BeltList.DryerDay;
+import org.potlife.plan.list.BeltList.Period;
 import org.potlife.sheet.PlanSheet.BeltLine;
 
 /** The belts' timetable as a file. */
@@ -21,9 +22,19 @@ public final class BeltCsv {
             "areaPercent",
             "heatPercent",
             "bound",
-            "runs");
+            "runs",
+            "setBy",
+            "lanes",
+            "waterKgPerH",
+            "heatKw",
+            "heatDepositKw",
+            "heatClothKw",
+            "heatLossKw",
+            "lostMPerMin",
+            "changeOver");
     for (DryerDay dryer : list.dryers()) {
-      for (BeltLine line : dryer.periods()) {
+      for (Period period : dryer.periods()) {
+        BeltLine line = period.line();
         csv.row(
             line.dryer(),
             line.from(),
@@ -33,7 +44,16 @@ public final class BeltCsv {
             line.areaPercent(),
             line.heatPercent(),
             line.bound(),
-            line.runs());
+            line.runs(),
+            period.setBy(),
+            period.lanes(),
+            period.water().kgPerH(),
+            period.water().kw(),
+            period.water().depositKw(),
+            period.water().clothKw(),
+            period.water().lossKw(),
+            period.lostMPerMin(),
+            period.changeOver());
       }
     }
     return csv.text();

@@ -4,10 +4,12 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.potlife.dryer.Dryer;
 import org.potlife.plan.list.BeltList.DryerDay;
+import org.potlife.plan.list.BeltList.Period;
 import org.potlife.plan.list.BeltList.Setting;
 import org.potlife.sheet.PlanSheet.BeltLine;
 import org.potlife.sheet.PlanSheet.RunLine;
@@ -23,12 +25,19 @@ final class BeltMapping {
       Comparator.comparing(line -> line.from().toInstant());
 
   /** Speeds closer than this cannot be told apart on the dial, m/min. */
-  private static final double SAME_SPEED = 0.005;
+  static final double SAME_SPEED = 0.005;
 
   private final PlanIndex plan;
+  private final BeltRuns runs;
 
   BeltMapping(PlanIndex plan) {
     this.plan = plan;
+    this.runs = new BeltRuns(plan);
+  }
+
+  /** What a run asks of its dryer; empty when its order or ink is not known any more. */
+  Optional<BeltRun> findRun(RunLine run) {
+    return runs.find(run.id());
   }
 
   BeltList list(LocalDate day) {
@@ -39,6 +48,7 @@ final class BeltMapping {
   /** Settings of the run's dryer from its first piece until its last is off the belt. */
   List<Setting> settingsDuring(RunLine run) {
     return settings(
+        run.dryer(),
         lines(run.dryer())
             .filter(l -> l.from().isBefore(run.offBelt()) && l.to().isAfter(run.firstPieceAt()))
             .sorted(IN_TIME)
@@ -46,8 +56,9 @@ final class BeltMapping {
   }
 
   private DryerDay dryerDay(LocalDate day, Dryer dryer) {
-    List<BeltLine> lines =
-        lines(dryer.id()).filter(l -> plan.touches(day, l.from(), l.to())).sorted(IN_TIME).toList();
+    List<BeltLine> all = lines(dryer.id()).sorted(IN_TIME).toList();
+    List<BeltLine> lines = all.stream().filter(l -> plan.touches(day, l.from(), l.to())).toList();
+    List<BeltChange> changes = BeltChange.of(runs, all, at -> plan.dayOf(at).equals(day));
     return new DryerDay(
         dryer.id(),
         dryer.heatedLengthMm(),
@@ -55,8 +66,27 @@ final class BeltMapping {
             .filter(press -> press.dryer().equals(dryer.id()))
             .map(Press::id)
             .toList(),
-        settings(lines),
-        lines);
+        changes,
+        settings(dryer.id(), lines),
+        distinct(lines, line -> runs.of(line).stream()),
+        MixedBelt.of(plan, runs, dryer, lines),
+        lines.stream().map(line -> period(dryer, line, changes)).toList());
+  }
+
+  private Period period(Dryer dryer, BeltLine line, List<BeltChange> changes) {
+    List<BeltRun> in = runs.of(line);
+    double fastest = in.stream().mapToDouble(BeltRun::speedLimitMPerMin).max().orElse(0);
+    return new Period(
+        line,
+        runs.settingTheSpeed(line).stream().map(BeltRun::run).toList(),
+        in.stream().map(BeltRun::lanes).toList(),
+        BeltWater.of(dryer, line, runs),
+        in.size() < 2 ? 0 : MixedBelt.thousandth(fastest - line.speedMPerMin()),
+        changes.stream()
+            .filter(change -> change.at().isEqual(line.from()))
+            .map(BeltChange::number)
+            .findFirst()
+            .orElse(null));
   }
 
   private Stream<BeltLine> lines(String dryer) {
@@ -64,30 +94,34 @@ final class BeltMapping {
   }
 
   /** Joins neighbours with the same speed. */
-  private List<Setting> settings(List<BeltLine> lines) {
+  private List<Setting> settings(String dryerId, List<BeltLine> lines) {
+    Dryer dryer = plan.shop().findDryer(dryerId).orElse(null);
     List<Setting> settings = new ArrayList<>();
     int begin = 0;
     for (int i = 1; i <= lines.size(); i++) {
       boolean ends = i == lines.size() || !joins(lines.get(i - 1), lines.get(i));
       if (ends) {
         boolean continued = i < lines.size() && touch(lines.get(i - 1), lines.get(i));
-        settings.add(setting(lines.subList(begin, i), continued));
+        settings.add(setting(dryer, lines.subList(begin, i), continued));
         begin = i;
       }
     }
     return List.copyOf(settings);
   }
 
-  private static boolean joins(BeltLine before, BeltLine next) {
-    double change = next.speedMPerMin() - before.speedMPerMin();
-    return touch(before, next) && Math.abs(change) < SAME_SPEED;
+  static boolean joins(BeltLine before, BeltLine next) {
+    return touch(before, next) && sameSpeed(before, next);
   }
 
-  private static boolean touch(BeltLine before, BeltLine next) {
+  static boolean sameSpeed(BeltLine before, BeltLine next) {
+    return Math.abs(next.speedMPerMin() - before.speedMPerMin()) < SAME_SPEED;
+  }
+
+  static boolean touch(BeltLine before, BeltLine next) {
     return before.to().toInstant().equals(next.from().toInstant());
   }
 
-  private Setting setting(List<BeltLine> lines, boolean continued) {
+  private Setting setting(Dryer dryer, List<BeltLine> lines, boolean continued) {
     BeltLine first = lines.get(0);
     return new Setting(
         first.from(),
@@ -99,12 +133,15 @@ final class BeltMapping {
         distinct(lines, line -> Stream.ofNullable(line.bound())).stream()
             .filter(bound -> !bound.equals("none"))
             .toList(),
+        distinct(lines, line -> runs.settingTheSpeed(line).stream().map(BeltRun::name)),
         distinct(lines, line -> line.runs().stream().map(plan::runName)),
+        dryer == null
+            ? null
+            : BeltWater.worst(lines.stream().map(line -> BeltWater.of(dryer, line, runs)).toList()),
         continued);
   }
 
-  private static List<String> distinct(
-      List<BeltLine> lines, Function<BeltLine, Stream<String>> part) {
+  private static <T> List<T> distinct(List<BeltLine> lines, Function<BeltLine, Stream<T>> part) {
     return lines.stream().flatMap(part).distinct().toList();
   }
 }

@@ -61,6 +61,7 @@ final class PressMapping {
         print.map(Print::passes).orElse(1),
         stations(run),
         belts.settingsDuring(run),
+        belts.findRun(run).orElse(null),
         notes(run),
         run.waits().stream()
             .map(w -> new Wait(w.cause(), w.minutes(), WaitWords.of(plan, w)))

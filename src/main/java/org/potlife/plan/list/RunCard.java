@@ -17,6 +17,8 @@ import org.potlife.sheet.PlanSheet.RunLine;
  * @param passes strokes per colour
  * @param stations screens by station
  * @param belt settings of the dryer from the first piece until the last is off the belt
+ * @param onBelt what the run asks of the dryer, with the longest wait before it; null when its
+ *     order or ink is unknown
  * @param notes press notes, one per ink system
  * @param waits why it did not start when the press was free
  */
@@ -31,6 +33,7 @@ public record RunCard(
     int passes,
     List<Station> stations,
     List<BeltList.Setting> belt,
+    BeltRun onBelt,
     List<Note> notes,
     List<Wait> waits) {
 
