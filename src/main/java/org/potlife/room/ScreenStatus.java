@@ -1,10 +1,9 @@
 package org.potlife.room;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonValue;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * A screen as it stands.
@@ -43,15 +42,11 @@ public record ScreenStatus(
   /** Where a state is from. */
   public enum Basis {
     /** Somebody told. */
+    @JsonProperty("reported")
     REPORTED,
     /** The plan in force says so by the time. */
-    PLANNED;
-
-    /** The word in the API. */
-    @JsonValue
-    public String word() {
-      return name().toLowerCase(Locale.ROOT);
-    }
+    @JsonProperty("planned")
+    PLANNED
   }
 
   /**
