@@ -66,6 +66,7 @@ public record MixedBelt(
   private static boolean continues(BeltRuns runs, BeltLine before, BeltLine line, BeltRun fast) {
     return BeltMapping.joins(before, line)
         && slowed(runs, before).contains(fast)
+        && line.runs().contains(fast.run())
         && runs.settingTheSpeed(before).equals(runs.settingTheSpeed(line));
   }
 

@@ -88,6 +88,16 @@ class DryerListTest {
   }
 
   @Test
+  void aMixedBeltEndsWhenTheFastProductIsOff() {
+    // 60 blanks, 3 of them for approval: 57 at 360 an hour from 06:21 take 570 s, the way of 6 m at
+    // 2.667 m/min 135 s, counted as 136; the slow product goes on until 07:04:46
+    MixedBelt mixed = besideAFastProduct(60, d -> d).mixed().get(0);
+
+    assertThat(mixed.from()).isEqualTo(at("06:27"));
+    assertThat(mixed.to()).isEqualTo(at("06:21").plusSeconds(570 + 136));
+  }
+
+  @Test
   void whereThePressIsTheLimitTheMixedBeltCostsNothing() {
     // four lanes take 853 an hour even at 90 s: both presses print their 360
     DryerDay dryer = besideAFastProduct(d -> d.beltWidthMm(2400));
@@ -184,6 +194,10 @@ class DryerListTest {
   }
 
   private static DryerDay besideAFastProduct(UnaryOperator<DryerSpec> change) {
+    return besideAFastProduct(200, change);
+  }
+
+  private static DryerDay besideAFastProduct(int fast, UnaryOperator<DryerSpec> change) {
     SmallShop shop =
         shop()
             .dryer("D1", change)
@@ -194,7 +208,7 @@ class DryerListTest {
     return dryer(
         shop,
         order("A-1").quantity(180).due("10:00").print("crest", "front").discharge().colour("brick"),
-        order("A-2").quantity(200).print("logo", "front").colour("white"));
+        order("A-2").quantity(fast).print("logo", "front").colour("white"));
   }
 
   private static DryerDay dryer(SmallShop plant, SmallOrder... orders) {
