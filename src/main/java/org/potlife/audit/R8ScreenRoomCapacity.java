@@ -208,7 +208,7 @@ final class R8ScreenRoomCapacity implements Rule {
         .forEach(set -> set.forEach(key -> free.computeIfPresent(key, (same, n) -> n - 1)));
     for (ScreenFacts screen : evidence.screens()) {
       boolean frozen = screen.runs().stream().anyMatch(run -> evidence.isFrozen(run.id()));
-      if (!screen.kept() && !frozen && !evidence.isBegun(screen.id())) {
+      if (!screen.kept() && !frozen && !isSetBegun(evidence, screen)) {
         notes.check(
             free.getOrDefault(screen.key(), 0) <= 0,
             screen.id(),
@@ -216,6 +216,13 @@ final class R8ScreenRoomCapacity implements Rule {
             screen.key());
       }
     }
+  }
+
+  /** What is still to be made for a set goes on as published once some of the set is begun. */
+  private static boolean isSetBegun(Evidence evidence, ScreenFacts screen) {
+    return evidence.screens().stream()
+        .filter(other -> other.line().runs().equals(screen.line().runs()))
+        .anyMatch(other -> evidence.isBegun(other.id()));
   }
 
   /** Sets of which no run has a place; a kept stencil may wait for them. */

@@ -49,17 +49,7 @@ final class CabinetClimate {
   }
 
   private static List<Change> changes(Cabinet cabinet, RoomState rooms, Horizon horizon) {
-    List<Change> changes = new ArrayList<>();
-    for (int day = -DAYS_BEFORE; day <= horizon.days() + 1; day++) {
-      LocalDate date = horizon.firstDay().plusDays(day);
-      for (ClimatePeriod period : cabinet.climate()) {
-        changes.add(
-            new Change(
-                date.atTime(period.from()).atZone(horizon.zone()).toInstant(),
-                period.temperatureC(),
-                period.humidityPercent()));
-      }
-    }
+    List<Change> changes = forecast(cabinet, horizon);
     Instant first = changes.get(0).at();
     for (ClimateReading reading : rooms.climate()) {
       if (reading.place().equals(cabinet.id()) && reading.at().toInstant().isAfter(first)) {
@@ -70,6 +60,24 @@ final class CabinetClimate {
     }
     // of the same moment the reading counts; it was added later and the sort is stable
     changes.sort(Comparator.comparing(Change::at));
+    return changes;
+  }
+
+  /** A period that the change of the clocks pushes behind the next one is left out. */
+  private static List<Change> forecast(Cabinet cabinet, Horizon horizon) {
+    List<ClimatePeriod> periods = new ArrayList<>(cabinet.climate());
+    periods.sort(Comparator.comparing(ClimatePeriod::from));
+    List<Change> changes = new ArrayList<>();
+    for (int day = -DAYS_BEFORE; day <= horizon.days() + 1; day++) {
+      LocalDate date = horizon.firstDay().plusDays(day);
+      for (ClimatePeriod period : periods) {
+        Instant at = date.atTime(period.from()).atZone(horizon.zone()).toInstant();
+        while (!changes.isEmpty() && !changes.get(changes.size() - 1).at().isBefore(at)) {
+          changes.remove(changes.size() - 1);
+        }
+        changes.add(new Change(at, period.temperatureC(), period.humidityPercent()));
+      }
+    }
     return changes;
   }
 }
