@@ -14,6 +14,9 @@ final class ShopState {
   /** In the place of a batch's day: ink from the shelf serves every day. */
   static final int ANY_DAY = -1;
 
+  /** In the place of a batch's day: activated before the plan's first day, it serves no other. */
+  static final int EARLIER_DAY = -2;
+
   /** Costs that follow from the ends of orders; all others add up step by step. */
   private static final int FINISH = CostKind.FINISH.ordinal();
 
@@ -127,6 +130,9 @@ final class ShopState {
     int day = problem.dayStart().length - 1;
     while (day > 0 && problem.dayStart()[day] > batch.done()) {
       day--;
+    }
+    if (problem.inks()[batch.ink()].activated() && batch.done() < problem.dayStart()[0]) {
+      day = EARLIER_DAY;
     }
     batchReady[slot] = batch.ready();
     batchUseBy[slot] = batch.useBy();
