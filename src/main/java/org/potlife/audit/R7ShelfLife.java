@@ -1,5 +1,6 @@
 package org.potlife.audit;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.potlife.screen.ScreenRoom;
 
@@ -54,7 +55,7 @@ final class R7ShelfLife implements Rule {
   /** When the first screen of its set is exposed: then they are out of the store. */
   private static long setExposed(Evidence evidence, ScreenFacts screen) {
     return evidence.screens().stream()
-        .filter(other -> other.line().runs().equals(screen.line().runs()))
+        .filter(other -> Objects.equals(other.line().runs(), screen.line().runs()))
         .flatMap(other -> other.step(Stage.EXPOSE).stream())
         .mapToLong(ScreenFacts.Step::from)
         .min()

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -221,7 +222,7 @@ final class R8ScreenRoomCapacity implements Rule {
   /** What is still to be made for a set goes on as published once some of the set is begun. */
   private static boolean isSetBegun(Evidence evidence, ScreenFacts screen) {
     return evidence.screens().stream()
-        .filter(other -> other.line().runs().equals(screen.line().runs()))
+        .filter(other -> Objects.equals(other.line().runs(), screen.line().runs()))
         .anyMatch(other -> evidence.isBegun(other.id()));
   }
 
