@@ -42,14 +42,14 @@ final class FramesUnderWay {
     this.sets = sets;
     List<Held> inOrder = new ArrayList<>(held);
     inOrder.sort(Comparator.comparingInt(Held::from));
-    Held missing = handOut(inOrder);
-    while (missing != null && close(inOrder, missing)) {
+    List<Held> missing = handOut(inOrder);
+    while (missing.stream().anyMatch(one -> close(inOrder, one))) {
       missing = handOut(inOrder);
     }
   }
 
-  /** Hands the frames out in order of time; returns the first that finds none. */
-  private Held handOut(List<Held> held) {
+  /** Hands the frames out in order of time; returns those that find none. */
+  private List<Held> handOut(List<Held> held) {
     freeAt.clear();
     for (FrameStock stock : shop.screenRoom().frames()) {
       freeAt.add(new ArrayList<>(Collections.nCopies(stock.count(), LONG_AGO)));
@@ -60,7 +60,7 @@ final class FramesUnderWay {
         freeAt.get(mesh).remove(0);
       }
     }
-    Held missing = null;
+    List<Held> missing = new ArrayList<>();
     for (Held one : held) {
       List<Integer> frames = freeAt.get(one.mesh());
       Integer best = null;
@@ -69,8 +69,8 @@ final class FramesUnderWay {
           best = free;
         }
       }
-      if (best == null && missing == null) {
-        missing = one;
+      if (best == null) {
+        missing.add(one);
       }
       if (best != null || !frames.isEmpty()) {
         frames.remove(best == null ? frames.stream().min(Integer::compare).get() : best);

@@ -250,7 +250,7 @@ final class TakeOver {
         ScreenSet set = setOf.get(line.id());
         int back =
             set == null
-                ? Math.max(0, done) + reclaimS
+                ? backUnused(line, done, reclaimS)
                 : Math.max(done, released.getOrDefault(set.index(), done))
                     + reclaimS * set.keys().size();
         held.add(
@@ -263,5 +263,13 @@ final class TakeOver {
       }
     }
     return new FramesUnderWay(shop, sets, held);
+  }
+
+  /** A screen that no run uses any more comes back at once, or came back after its last run. */
+  private int backUnused(ScreenLine line, int done, int reclaimS) {
+    int off = horizon.secondsUp(line.releasedAt());
+    long ofSet =
+        frozen.screens().stream().filter(other -> other.runs().equals(line.runs())).count();
+    return off <= 0 ? off + reclaimS * (int) ofSet : Math.max(0, done) + reclaimS;
   }
 }
