@@ -117,7 +117,8 @@ final class ProblemMapper {
             horizon.end(),
             published(line -> horizon.seconds(line.setUpStart())),
             published(line -> shop.presses().indexOf(shop.findPress(line.press()).orElse(null))),
-            takenOver);
+            takenOver,
+            null);
     return new MappedProblem(request, horizon, problem, runs, sets.list(), unplaced, frozen, stock);
   }
 

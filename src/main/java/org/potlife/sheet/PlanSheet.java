@@ -159,47 +159,6 @@ public record PlanSheet(
     /** Value of {@code origin} for a container that stood on the shelf. */
     public static final String STOCK = "stock";
 
-    /** A batch that is made, by a recipe of unknown version. */
-    public BatchLine(
-        String id,
-        String ink,
-        String process,
-        int massG,
-        List<ComponentLine> components,
-        int agentG,
-        double agentPercent,
-        int retarderG,
-        OffsetDateTime mixFrom,
-        OffsetDateTime activateFrom,
-        OffsetDateTime activatedAt,
-        OffsetDateTime readyAt,
-        OffsetDateTime useBy,
-        int mixer,
-        int reserveG,
-        List<String> runs,
-        List<UseLine> uses) {
-      this(
-          id,
-          ink,
-          process,
-          massG,
-          components,
-          agentG,
-          agentPercent,
-          retarderG,
-          mixFrom,
-          activateFrom,
-          activatedAt,
-          readyAt,
-          useBy,
-          mixer,
-          reserveG,
-          runs,
-          uses,
-          null,
-          null);
-    }
-
     /** Whether it stood on the shelf and is not made. */
     public boolean fromStock() {
       return STOCK.equals(origin);

@@ -11,7 +11,7 @@ package org.potlife.simulation;
  * @param publishedPress by run, its press in the published plan; -1 if none
  * @param measuredSetUpS set-up between runs on any press, s: row 0 from an empty press, row {@code
  *     i + 1} after run {@code i}, columns by the next run; null where they follow from screens and
- *     inks
+ *     inks, as in every plan of a shop: the published cases of the benchmark give them as a table
  */
 public record Problem(
     int movable,
@@ -30,65 +30,4 @@ public record Problem(
     int[] publishedStart,
     int[] publishedPress,
     TakenOver takenOver,
-    int[][] measuredSetUpS) {
-
-  /** Without measured set-ups: they follow from screens and inks. */
-  public Problem(
-      int movable,
-      RunSpec[] runs,
-      PressSpec[] presses,
-      DryerSpec[] dryers,
-      InkSpec[] inks,
-      ScreenSetSpec[] sets,
-      OrderSpec[] orders,
-      int lots,
-      ScreenRoomSpec screenRoom,
-      InkRoomSpec inkRoom,
-      CostSpec costs,
-      int[] dayStart,
-      int horizonEnd,
-      int[] publishedStart,
-      int[] publishedPress,
-      TakenOver takenOver) {
-    this(
-        movable,
-        runs,
-        presses,
-        dryers,
-        inks,
-        sets,
-        orders,
-        lots,
-        screenRoom,
-        inkRoom,
-        costs,
-        dayStart,
-        horizonEnd,
-        publishedStart,
-        publishedPress,
-        takenOver,
-        null);
-  }
-
-  /** The same with set-ups as measured. */
-  public Problem withMeasuredSetUps(int[][] seconds) {
-    return new Problem(
-        movable,
-        runs,
-        presses,
-        dryers,
-        inks,
-        sets,
-        orders,
-        lots,
-        screenRoom,
-        inkRoom,
-        costs,
-        dayStart,
-        horizonEnd,
-        publishedStart,
-        publishedPress,
-        takenOver,
-        seconds);
-  }
-}
+    int[][] measuredSetUpS) {}

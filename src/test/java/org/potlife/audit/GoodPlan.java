@@ -466,7 +466,9 @@ final class GoodPlan {
           1,
           reserveG,
           uses.stream().map(UseLine::run).distinct().toList(),
-          uses);
+          uses,
+          null,
+          null);
     }
   }
 }

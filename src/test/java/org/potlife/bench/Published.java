@@ -78,7 +78,7 @@ final class Published {
     for (int job = 0; job < minutes.length; job++) {
       shop.run(shop.order(due[job], weights[job]), minutes[job]);
     }
-    return new Instance("wtsds-" + number, shop.problem().withMeasuredSetUps(setUpS), best, false);
+    return new Instance("wtsds-" + number, shop.problem(setUpS), best, false);
   }
 
   private static int[] section(String text, String from, String to) {

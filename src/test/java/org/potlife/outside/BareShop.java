@@ -170,6 +170,13 @@ public final class BareShop {
   }
 
   public Problem problem() {
+    return problem(null);
+  }
+
+  /**
+   * @param measuredSetUpS set-ups between runs, s, as in {@link Problem#measuredSetUpS}
+   */
+  public Problem problem(int[][] measuredSetUpS) {
     int lots = runs.stream().mapToInt(run -> run.lot).max().orElse(-1) + 1;
     RunSpec[] specs = new RunSpec[runs.size()];
     for (int i = 0; i < specs.length; i++) {
@@ -196,7 +203,8 @@ public final class BareShop {
         HORIZON,
         unpublished,
         unpublished,
-        TakenOver.nothing(setUps.length, lots, orders.size(), sets.size()));
+        TakenOver.nothing(setUps.length, lots, orders.size(), sets.size()),
+        measuredSetUpS);
   }
 
   private RunSpec spec(Run run, int lot) {

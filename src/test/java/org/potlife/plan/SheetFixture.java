@@ -301,7 +301,9 @@ public final class SheetFixture {
         mixer,
         50,
         uses.stream().map(UseLine::run).toList(),
-        uses);
+        uses,
+        null,
+        null);
   }
 
   private static BatchLine plain(String id, String ink, OffsetDateTime mixFrom) {
@@ -327,7 +329,9 @@ public final class SheetFixture {
         List.of(LOAF1, LOAF2),
         List.of(
             new UseLine(LOAF1, at("07:10"), at("08:40"), 1900, 80),
-            new UseLine(LOAF2, at(NEXT, "06:00"), at(NEXT, "06:36"), 1970, 0)));
+            new UseLine(LOAF2, at(NEXT, "06:00"), at(NEXT, "06:36"), 1970, 0)),
+        null,
+        null);
   }
 
   private static List<BeltLine> belts() {

@@ -9,7 +9,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import org.potlife.order.Promise;
 import org.potlife.order.PromiseLookup;
 import org.potlife.plan.Plans;
@@ -18,47 +17,21 @@ import org.potlife.sheet.PlanSheet.LateLine;
 import org.potlife.sheet.PlanSheet.RunLine;
 import org.potlife.sheet.PlanSheet.UnplacedLine;
 
-/**
- * Promises from the plan in force. A sheet never changes once it stands, so what is read from it is
- * kept until another plan comes into force.
- */
+/** Promises from the plan in force. */
 @ApplicationScoped
 class PublishedPromises implements PromiseLookup {
 
-  private record Kept(String plan, Map<String, Promise> byOrder) {}
-
-  private final Plans plans;
-  private final EntityManager entities;
-  private final PlanMapping mapping;
-  private final Map<String, Kept> byPlant = new ConcurrentHashMap<>();
+  private final SheetInForce<Map<String, Promise>> inForce;
 
   @Inject
   PublishedPromises(Plans plans, EntityManager entities, PlanMapping mapping) {
-    this.plans = plans;
-    this.entities = entities;
-    this.mapping = mapping;
+    inForce = new SheetInForce<>(plans, entities, mapping, PublishedPromises::promises);
   }
 
   @Override
   @Transactional
   public Optional<Promise> findPromise(String plant, String reference) {
-    Optional<String> inForce = plans.findCurrentId(plant);
-    if (inForce.isEmpty()) {
-      return Optional.empty();
-    }
-    Kept kept = byPlant.get(plant);
-    if (kept == null || !kept.plan().equals(inForce.get())) {
-      kept = new Kept(inForce.get(), read(inForce.get()));
-      byPlant.put(plant, kept);
-    }
-    return Optional.ofNullable(kept.byOrder().get(reference));
-  }
-
-  private Map<String, Promise> read(String plan) {
-    return mapping
-        .sheet(entities.find(PlanEntity.class, plan))
-        .map(PublishedPromises::promises)
-        .orElse(Map.of());
+    return inForce.find(plant).map(promises -> promises.get(reference));
   }
 
   /** The promise of every order on the sheet. */
