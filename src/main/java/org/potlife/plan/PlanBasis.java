@@ -3,7 +3,9 @@ package org.potlife.plan;
 import java.util.List;
 import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
+import org.potlife.plan.list.PlanIndex;
 import org.potlife.room.RoomState;
+import org.potlife.sheet.PlanSheet;
 import org.potlife.shop.Shop;
 
 /**
@@ -22,5 +24,10 @@ public record PlanBasis(
     orders = List.copyOf(orders);
     rooms = rooms == null ? RoomState.NOTHING : rooms;
     ink = ink == null ? InkReport.NOTHING : ink;
+  }
+
+  /** A plan that was made from this, to make lists from. */
+  public PlanIndex index(PlanSheet sheet) {
+    return new PlanIndex(shop, orders, sheet, ink, rooms.climate());
   }
 }

@@ -30,11 +30,6 @@ public record StoredPlan(
 
   /** The plan to make lists from; empty before it stands. */
   public Optional<PlanIndex> index() {
-    return basis.flatMap(
-        b ->
-            sheet.map(
-                s ->
-                    new PlanIndex(
-                        b.shop(), b.orders(), s, b.ink().learned(), b.rooms().climate())));
+    return basis.flatMap(b -> sheet.map(b::index));
   }
 }

@@ -31,7 +31,8 @@ final class BatchNews {
 
   /**
    * Containers of one ink that a plan draws from: the oldest. More are not opened side by side;
-   * each batch of the ink that is under way stands for one.
+   * each batch of the ink that is under way stands for one. The engine looks at four of an ink at
+   * once, and one of these must be left for a batch that is made.
    */
   static final int OPEN_CONTAINERS = 3;
 
@@ -126,7 +127,7 @@ final class BatchNews {
   /**
    * Containers on the shelf that the plan draws from before anything is mixed: of every ink without
    * agent the oldest ones, none that a frozen batch stands for, and what is for light garments
-   * alone only where all cloth of the day's runs with this ink is light (R13).
+   * alone only where all cloth of the open orders with this ink is light (R13).
    */
   List<StockInk> offered(List<BatchLine> takenOver) {
     Set<String> taken = takenOver.stream().map(BatchLine::id).collect(Collectors.toSet());

@@ -176,7 +176,9 @@ final class BatchSheet {
 
   private String id(Ink ink, Trace.Batch batch, Set<String> ids) {
     var day = horizon.time(batch.done());
-    String name = "%s-%02d%02d".formatted(ink.id(), day.getMonthValue(), day.getDayOfMonth());
+    String name =
+        "%s-%02d%02d%02d"
+            .formatted(ink.id(), day.getYear() % 100, day.getMonthValue(), day.getDayOfMonth());
     int number = 1;
     while (!ids.add(name + "-" + number)) {
       number++;

@@ -99,16 +99,18 @@ public final class CabinetAir {
 
   private List<Change> changes(OffsetDateTime from, OffsetDateTime to) {
     List<Change> changes = new ArrayList<>();
+    List<ClimatePeriod> periods = new ArrayList<>(cabinet.climate());
+    periods.sort(Comparator.comparing(ClimatePeriod::from));
     LocalDate last = to.atZoneSameInstant(zone).toLocalDate();
     LocalDate first = from.atZoneSameInstant(zone).toLocalDate().minusDays(1);
     for (LocalDate day = first; !day.isAfter(last); day = day.plusDays(1)) {
-      for (ClimatePeriod period : cabinet.climate()) {
-        changes.add(
-            new Change(
-                day.atTime(period.from()).atZone(zone).toOffsetDateTime(),
-                period.temperatureC(),
-                period.humidityPercent(),
-                false));
+      for (ClimatePeriod period : periods) {
+        OffsetDateTime at = day.atTime(period.from()).atZone(zone).toOffsetDateTime();
+        // the change of the clocks pushes a period behind the next one: then it has no time
+        while (!changes.isEmpty() && !changes.get(changes.size() - 1).at().isBefore(at)) {
+          changes.remove(changes.size() - 1);
+        }
+        changes.add(new Change(at, period.temperatureC(), period.humidityPercent(), false));
       }
     }
     for (ClimateReading reading : readings) {

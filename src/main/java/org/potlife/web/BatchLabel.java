@@ -1,6 +1,5 @@
 package org.potlife.web;
 
-import jakarta.ws.rs.core.UriBuilder;
 import java.net.URI;
 import org.potlife.plan.list.ActivationList.Batch;
 
@@ -15,11 +14,7 @@ public record BatchLabel(Batch batch, String page, QrCode code) {
    * @param base address under which the service is reached, as the browser asked for it
    */
   static BatchLabel of(Batch batch, PageHead head, URI base) {
-    String page =
-        UriBuilder.fromUri(base)
-            .segment("plants", head.plant(), "plans", head.plan(), "pages", "batches", batch.id())
-            .build()
-            .toString();
+    String page = base.resolve(head.pages() + "batches/" + Dress.address(batch)).toString();
     return new BatchLabel(batch, page, QrCode.of(page));
   }
 }

@@ -80,10 +80,14 @@ public class BatchPages {
               batch == null
                   ? ActivationList.of(plan, head.day()).batches()
                   : BatchSheet.find(plan, batch).map(BatchSheet::batch).stream().toList();
+          PageHead own =
+              batch == null || batches.isEmpty()
+                  ? head
+                  : head.on(plan.dayOf(batches.get(0).readyAt()));
           return Pages.labels(
-              head,
-              time,
-              batches.stream().map(b -> BatchLabel.of(b, head, uri.getBaseUri())).toList(),
+              own,
+              new WallTime(plan.zone(), own.day()),
+              batches.stream().map(b -> BatchLabel.of(b, own, uri.getBaseUri())).toList(),
               "label".equals(size));
         });
   }

@@ -81,54 +81,54 @@ class WorkedDayTest {
     assertThat(run(PIER).quantity()).isEqualTo(525);
     assertThat(run(ISLAND).quantity()).isEqualTo(335);
     // 525 x 0.88559 x 1.10 = 511.4; 525 x 0.39851 x 1.10 = 230.1; 525 x 0.19926 x 1.10 = 115.1
-    assertDraw("bone-1201-1", PIER, 512);
-    assertDraw("sea-1201-1", PIER, 231);
-    assertDraw("brick-1201-1", PIER, 116);
+    assertDraw("bone-261201-1", PIER, 512);
+    assertDraw("sea-261201-1", PIER, 231);
+    assertDraw("brick-261201-1", PIER, 116);
     // 335 x 1.53030 x 1.10 = 563.9; 335 x 0.68146 x 1.10 = 251.1
-    assertDraw("white-1201-1", ISLAND, 564);
-    assertDraw("teal-1201-1", ISLAND, 252);
+    assertDraw("white-261201-1", ISLAND, 564);
+    assertDraw("teal-261201-1", ISLAND, 252);
   }
 
   @Test
   void aBatchIsWhatItServesAndTheReserve() {
     // 512 + 254 + 732 + 93 + 392 + 100 + 141 + 57 + 435 = 2716, 9 charges of 80, 50 reserve
-    assertThat(batch("bone-1201-1").massG()).isEqualTo(2716 + 9 * 80 + 50);
+    assertThat(batch("bone-261201-1").massG()).isEqualTo(2716 + 9 * 80 + 50);
     // 91 + 91 + 564 + 435 + 324 = 1505, 5 charges, reserve
-    assertThat(batch("white-1201-1").massG()).isEqualTo(1505 + 5 * 80 + 50);
-    assertThat(batch("teal-1201-1").massG()).isEqualTo(252 + 80 + 50);
+    assertThat(batch("white-261201-1").massG()).isEqualTo(1505 + 5 * 80 + 50);
+    assertThat(batch("teal-261201-1").massG()).isEqualTo(252 + 80 + 50);
   }
 
   @Test
   void componentsAreWholeStepsOfTheScaleThatSumToTheBatch() {
     // of 3486 g: 79.5 % 2771.37, 17 % 592.62, 0.5 % 17.43, 3 % 104.58; rounded down 3484,
     // the two grams left go to the largest remainders .62 and .58
-    assertComponents("bone-1201-1", 2771, 593, 17, 105);
+    assertComponents("bone-261201-1", 2771, 593, 17, 105);
     // of 1955 g: 1329.40, 547.40, 48.875, 29.325; two left: .875, and of the two .40 the first
-    assertComponents("white-1201-1", 1330, 547, 49, 29);
+    assertComponents("white-261201-1", 1330, 547, 49, 29);
     // of 382 g: 345.328, 17.572, 11.46, 7.64; two left: .64 and .572
-    assertComponents("teal-1201-1", 345, 18, 11, 8);
+    assertComponents("teal-261201-1", 345, 18, 11, 8);
     // 3486 x 7 % = 244.02; 3459 x 6 % = 207.54; 1479 x 6 % = 88.74
-    assertThat(batch("bone-1201-1").agentG()).isEqualTo(244);
-    assertThat(batch("sea-1201-1").agentG()).isEqualTo(208);
-    assertThat(batch("brick-1201-1").agentG()).isEqualTo(89);
-    assertThat(batch("teal-1201-1").agentG()).isZero();
+    assertThat(batch("bone-261201-1").agentG()).isEqualTo(244);
+    assertThat(batch("sea-261201-1").agentG()).isEqualTo(208);
+    assertThat(batch("brick-261201-1").agentG()).isEqualTo(89);
+    assertThat(batch("teal-261201-1").agentG()).isZero();
   }
 
   @Test
   void theClockOfABatchIsCountedBackFromTheFirstPiece() {
     // first piece 07:17:10 less 15 min stand; 12 h from there
-    for (String id : List.of("sea-1201-1", "brick-1201-1")) {
+    for (String id : List.of("sea-261201-1", "brick-261201-1")) {
       assertThat(batch(id).activatedAt()).isEqualTo(at("07:02:10"));
       assertThat(batch(id).readyAt()).isEqualTo(at("07:17:10"));
       assertThat(batch(id).useBy()).isEqualTo(at("19:02:10"));
     }
     // two mixers, three inks: the third has to be done before the 8 + 4 min of the others
-    assertThat(batch("bone-1201-1").activatedAt()).isEqualTo(at("06:50:10"));
-    assertThat(batch("bone-1201-1").useBy()).isEqualTo(at("18:50:10"));
+    assertThat(batch("bone-261201-1").activatedAt()).isEqualTo(at("06:50:10"));
+    assertThat(batch("bone-261201-1").useBy()).isEqualTo(at("18:50:10"));
     // without agent: mixed in 8 min by the first piece, no clock
-    assertThat(batch("teal-1201-1").mixFrom()).isEqualTo(at("11:13:05"));
-    assertThat(batch("teal-1201-1").readyAt()).isEqualTo(run(ISLAND).firstPieceAt());
-    assertThat(batch("teal-1201-1").useBy()).isNull();
+    assertThat(batch("teal-261201-1").mixFrom()).isEqualTo(at("11:13:05"));
+    assertThat(batch("teal-261201-1").readyAt()).isEqualTo(run(ISLAND).firstPieceAt());
+    assertThat(batch("teal-261201-1").useBy()).isNull();
   }
 
   @Test

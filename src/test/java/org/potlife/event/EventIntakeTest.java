@@ -153,4 +153,33 @@ class EventIntakeTest {
       assertThat(response.statusCode()).as(type).isEqualTo(200);
     }
   }
+
+  @Test
+  void theServicesOwnSourceIsRefusedSoThatNobodyTakesItsIds() {
+    Response response =
+        tell(reading("a", 35).replace("/sensors/1", "/plants/" + plant.id() + "/orders"));
+
+    assertThat(response.statusCode()).isEqualTo(422);
+    assertThat(Api.pointers(response)).containsExactly("/source");
+  }
+
+  @Test
+  void aNumberThatOnlyTheDatabaseCannotKeepIsRefused() {
+    Response response = tell(reading("a", 35).replace("35.0", "1E-20000"));
+
+    assertThat(response.statusCode()).isEqualTo(422);
+    assertThat(Api.pointers(response)).containsExactly("/data/humidityPercent");
+  }
+
+  @Test
+  void aBrokenScreenOrAContainerWithoutANameCannotBeTold() {
+    assertThat(Api.pointers(tell(event("a", "screen.broken", "{\"screen\":\" \"}"))))
+        .containsExactly("/data/screen");
+    assertThat(
+            Api.pointers(
+                tell(
+                    event(
+                        "b", "ink.returned", "{\"batch\":\"x\",\"massG\":5,\"container\":\" \"}"))))
+        .containsExactly("/data/container");
+  }
 }

@@ -8,6 +8,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.potlife.event.ShopEvent;
 import org.potlife.platform.problem.FieldError;
 
@@ -21,6 +22,9 @@ record EventEnvelope(String source, String id, String type, Instant time, JsonNo
   private static final Duration CLOCKS_DIFFER = Duration.ofMinutes(5);
 
   private static final int LONGEST = 200;
+
+  /** What the service itself records of orders; a stranger's event must not take its ids. */
+  private static final Pattern OUR_OWN = Pattern.compile("/plants/[^/]+/orders");
 
   /**
    * Reads one event.
@@ -41,6 +45,9 @@ record EventEnvelope(String source, String id, String type, Instant time, JsonNo
       wrong.add(new FieldError("/specversion", "must be \"1.0\""));
     }
     String source = name(event, "source", wrong);
+    if (OUR_OWN.matcher(source).matches()) {
+      wrong.add(new FieldError("/source", "is the service's own; take one of your own"));
+    }
     String id = name(event, "id", wrong);
     String type = type(event, known, wrong);
     Instant time = time(event, now, wrong);

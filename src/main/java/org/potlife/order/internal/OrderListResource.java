@@ -97,7 +97,11 @@ public class OrderListResource {
 
   private static Instant instant(String text) {
     try {
-      return OffsetDateTime.parse(text).toInstant();
+      OffsetDateTime moment = OffsetDateTime.parse(text);
+      if (moment.getYear() < 1970 || moment.getYear() > 2199) {
+        throw ProblemException.badRequest("dueBefore must lie in the years 1970 to 2199.");
+      }
+      return moment.toInstant();
     } catch (DateTimeException e) {
       throw ProblemException.badRequest(
           "dueBefore must be a date and time with an offset like 2026-12-01T06:00:00+01:00; a plus"

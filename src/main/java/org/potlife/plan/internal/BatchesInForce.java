@@ -2,10 +2,11 @@ package org.potlife.plan.internal;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import jakarta.persistence.EntityManager;
+import jakarta.transaction.Transactional;
 import java.util.Optional;
 import org.potlife.order.Print;
 import org.potlife.plan.Plans;
-import org.potlife.plan.StoredPlan;
 import org.potlife.plan.list.PlanIndex;
 import org.potlife.room.KnownBatches;
 import org.potlife.sheet.PlanSheet.BatchLine;
@@ -14,24 +15,26 @@ import org.potlife.sheet.PlanSheet.BatchLine;
 @ApplicationScoped
 class BatchesInForce implements KnownBatches {
 
-  private final Plans plans;
+  private final ReadInForce<PlanIndex> inForce;
 
   @Inject
-  BatchesInForce(Plans plans) {
-    this.plans = plans;
+  BatchesInForce(Plans plans, EntityManager entities, PlanMapping mapping) {
+    inForce =
+        new ReadInForce<>(
+            plans,
+            entities,
+            e -> mapping.basis(e).flatMap(basis -> mapping.sheet(e).map(basis::index)));
   }
 
   @Override
+  @Transactional
   public Optional<BatchLine> findBatch(String plant, String batch) {
-    return index(plant).flatMap(plan -> plan.findBatch(batch));
+    return inForce.find(plant).flatMap(plan -> plan.findBatch(batch));
   }
 
   @Override
+  @Transactional
   public Optional<Print> findPrint(String plant, String run) {
-    return index(plant).flatMap(plan -> plan.findRun(run).flatMap(plan::findPrint));
-  }
-
-  private Optional<PlanIndex> index(String plant) {
-    return plans.findCurrent(plant).flatMap(StoredPlan::index);
+    return inForce.find(plant).flatMap(plan -> plan.findRun(run).flatMap(plan::findPrint));
   }
 }

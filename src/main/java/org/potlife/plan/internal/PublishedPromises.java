@@ -21,11 +21,12 @@ import org.potlife.sheet.PlanSheet.UnplacedLine;
 @ApplicationScoped
 class PublishedPromises implements PromiseLookup {
 
-  private final SheetInForce<Map<String, Promise>> inForce;
+  private final ReadInForce<Map<String, Promise>> inForce;
 
   @Inject
   PublishedPromises(Plans plans, EntityManager entities, PlanMapping mapping) {
-    inForce = new SheetInForce<>(plans, entities, mapping, PublishedPromises::promises);
+    inForce =
+        new ReadInForce<>(plans, entities, e -> mapping.sheet(e).map(PublishedPromises::promises));
   }
 
   @Override

@@ -5,7 +5,6 @@ import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.transaction.Transactional;
 import java.util.Optional;
-import java.util.function.Function;
 import org.potlife.plan.Plans;
 import org.potlife.room.KnownScreens;
 import org.potlife.sheet.PlanSheet;
@@ -14,11 +13,11 @@ import org.potlife.sheet.PlanSheet;
 @ApplicationScoped
 class ScreensInForce implements KnownScreens {
 
-  private final SheetInForce<PlanSheet> inForce;
+  private final ReadInForce<PlanSheet> inForce;
 
   @Inject
   ScreensInForce(Plans plans, EntityManager entities, PlanMapping mapping) {
-    inForce = new SheetInForce<>(plans, entities, mapping, Function.identity());
+    inForce = new ReadInForce<>(plans, entities, mapping::sheet);
   }
 
   @Override

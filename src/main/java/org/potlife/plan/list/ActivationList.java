@@ -45,6 +45,7 @@ public record ActivationList(
    * @param reserveG part of the mass that no run asks for, g
    * @param uses runs that draw from it, in order
    * @param stock whether it stands on the shelf and only has to be fetched
+   * @param lightOnly whether it once had agent and is for light garments alone
    * @param recipeVersion version of the recipe that it is weighed by; null when unknown
    * @param warnings what to look at twice; empty when there is nothing
    */
@@ -69,6 +70,7 @@ public record ActivationList(
       int reserveG,
       List<Use> uses,
       boolean stock,
+      boolean lightOnly,
       Integer recipeVersion,
       List<String> warnings) {
 

@@ -77,6 +77,7 @@ final class ActivationMapping {
         b.reserveG(),
         b.uses().stream().map(use -> use(b, use)).toList(),
         b.fromStock(),
+        b.fromStock() && plan.isLightOnly(b.id()),
         b.recipeVersion(),
         BatchWarnings.of(plan, b));
   }

@@ -25,7 +25,7 @@ final class CourseMapping {
 
   DryingCourse course(Cabinet cabinet, String step, OffsetDateTime shut, OffsetDateTime dryAt) {
     Emulsion emulsion = plan.shop().screenRoom().emulsion();
-    double needed = step.equals("dry-coated") ? emulsion.dryingPaH() : emulsion.rinseDryingPaH();
+    double needed = emulsion.requiredPaH(step);
     CabinetAir air = plan.air(cabinet);
     return new DryingCourse(
         needed * cabinet.reserveFactor(),

@@ -39,7 +39,7 @@ final class LoadMapping {
     Map<Key, List<Entry>> loads = new LinkedHashMap<>();
     for (ScreenLine screen : screens) {
       for (StepLine step : screen.steps()) {
-        if (ScreenMapping.isDrying(step.step()) && plan.touches(day, step.from(), step.to())) {
+        if (step.drying() && plan.touches(day, step.from(), step.to())) {
           Key key = new Key(step.where(), step.step(), step.to().toInstant());
           loads.computeIfAbsent(key, k -> new ArrayList<>()).add(new Entry(screen, step));
         }

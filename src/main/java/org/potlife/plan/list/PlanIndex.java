@@ -8,10 +8,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.potlife.ink.Ink;
-import org.potlife.ink.LearnedGrams;
+import org.potlife.ink.InkReport;
+import org.potlife.ink.StockInk;
 import org.potlife.order.GramsPerPiece;
 import org.potlife.order.Order;
 import org.potlife.order.Print;
@@ -39,22 +41,19 @@ public final class PlanIndex {
   private final Map<String, Ink> inks;
   private final GramsPerPiece gramsPerPiece;
   private final List<ClimateReading> climate;
+  private final Set<String> lightOnly;
 
   /** A plan made when no closed run had taught anything. */
   public PlanIndex(Shop shop, List<Order> orders, PlanSheet sheet) {
-    this(shop, orders, sheet, List.of(), List.of());
+    this(shop, orders, sheet, InkReport.NOTHING, List.of());
   }
 
   /**
-   * @param learned grams per piece that closed runs had taught when the plan was made
+   * @param ink what the ink room had told when the plan was made
    * @param climate readings of the cabinets when the plan was made
    */
   public PlanIndex(
-      Shop shop,
-      List<Order> orders,
-      PlanSheet sheet,
-      List<LearnedGrams> learned,
-      List<ClimateReading> climate) {
+      Shop shop, List<Order> orders, PlanSheet sheet, InkReport ink, List<ClimateReading> climate) {
     this.shop = shop;
     this.sheet = sheet;
     this.orders = byName(orders, Order::reference);
@@ -65,8 +64,18 @@ public final class PlanIndex {
     this.screens = byName(sheet.screens(), ScreenLine::id);
     this.late = byName(sheet.late(), LateLine::order);
     this.inks = byName(shop.inks(), Ink::id);
-    this.gramsPerPiece = new GramsPerPiece(shop, learned);
+    this.gramsPerPiece = new GramsPerPiece(shop, ink.learned());
     this.climate = List.copyOf(climate);
+    this.lightOnly =
+        ink.stock().stream()
+            .filter(StockInk::lightOnly)
+            .map(StockInk::container)
+            .collect(Collectors.toSet());
+  }
+
+  /** Whether a container holds what once had agent, for light garments alone (R13). */
+  boolean isLightOnly(String container) {
+    return lightOnly.contains(container);
   }
 
   private static <T> Map<String, T> byName(List<T> list, Function<T, String> name) {

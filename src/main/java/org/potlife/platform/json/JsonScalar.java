@@ -52,7 +52,12 @@ final class JsonScalar {
     if (!node.isNumber()) {
       return "must be a number, was " + describe(node) + hint(node);
     }
-    return Double.isFinite(node.doubleValue()) ? null : "is too large, was " + describe(node);
+    if (!Double.isFinite(node.doubleValue())) {
+      return "is too large, was " + describe(node);
+    }
+    // the database keeps what is sent, and it has its own limits
+    boolean lost = node.doubleValue() == 0 && node.decimalValue().signum() != 0;
+    return lost ? "is too close to 0, was " + describe(node) : null;
   }
 
   private static String hint(JsonNode node) {

@@ -6,27 +6,22 @@ import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.Size;
 import org.potlife.event.EventEffect;
 import org.potlife.event.ShopEvent;
-import org.potlife.room.KnownScreens;
-import org.potlife.shop.Shops;
 
 /** A screen broke and must be made anew. */
 @ApplicationScoped
 class BrokenEffect implements EventEffect<BrokenEffect.Data> {
 
-  private final Shops shops;
-  private final KnownScreens screens;
+  private final ScreenShelf shelf;
 
   @Inject
-  BrokenEffect(Shops shops, KnownScreens screens) {
-    this.shops = shops;
-    this.screens = screens;
+  BrokenEffect(ScreenShelf shelf) {
+    this.shelf = shelf;
   }
 
   /**
    * @param person who found it
    */
-  record Data(
-      @NotBlank @Size(max = 80) String screen, Boolean frameLost, @Size(max = 60) String person) {}
+  record Data(@NotBlank @Size(max = 80) String screen, @Size(max = 60) String person) {}
 
   @Override
   public String type() {
@@ -40,12 +35,8 @@ class BrokenEffect implements EventEffect<BrokenEffect.Data> {
 
   @Override
   public Verdict apply(ShopEvent event, Data data) {
-    boolean kept =
-        shops.getShop(event.plant()).shop().screenRoom().kept().stream()
-            .anyMatch(stencil -> stencil.screen().equals(data.screen()));
-    return kept || screens.isPlanned(event.plant(), data.screen())
+    return shelf.isKnown(event.plant(), data.screen())
         ? Verdict.movesPlan(true)
-        : Verdict.parked(
-            "Neither the plan in force nor the kept stencils have a screen " + data.screen() + ".");
+        : Verdict.parked(ScreenShelf.unknown(data.screen()));
   }
 }

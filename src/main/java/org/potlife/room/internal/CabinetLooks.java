@@ -75,8 +75,7 @@ class CabinetLooks {
     look.loadIn = looked.loadIn().toInstant();
     look.at = event.time();
     look.dry = dry;
-    look.requiredPaH =
-        look.stage.equals("dry-coated") ? emulsion.dryingPaH() : emulsion.rinseDryingPaH();
+    look.requiredPaH = emulsion.requiredPaH(look.stage);
     look.deficitPaH = air.deficitPaH(looked.loadIn(), event.time().atOffset(ZoneOffset.UTC));
     entities.persist(look);
   }

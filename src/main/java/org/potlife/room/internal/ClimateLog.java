@@ -17,9 +17,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.potlife.event.EventLog;
 import org.potlife.event.ShopEvent;
+import org.potlife.room.CabinetAir;
 import org.potlife.room.ClimateReading;
-import org.potlife.screen.Cabinet;
-import org.potlife.screen.ClimatePeriod;
 import org.potlife.shop.Shop;
 
 /** Reads the thermometers' and hygrometers' reports back from the log of events. */
@@ -60,19 +59,22 @@ class ClimateLog {
         .toList();
   }
 
-  private static List<ClimateReading> thinned(List<ClimateReading> readings) {
+  /** Of readings closer to each other the last one, so that what came last is never lost. */
+  static List<ClimateReading> thinned(List<ClimateReading> readings) {
     List<ClimateReading> kept = new ArrayList<>();
-    Map<String, Integer> last = new HashMap<>();
+    Map<String, Integer> group = new HashMap<>();
+    Map<String, OffsetDateTime> since = new HashMap<>();
     for (ClimateReading reading : readings) {
-      Integer before = last.get(reading.place());
-      if (before != null
-          && reading.at().toInstant().isBefore(kept.get(before).at().plus(CLIMATE_STEP).toInstant())
-          && !kept.get(before).at().isEqual(reading.at())) {
-        continue;
+      OffsetDateTime begun = since.get(reading.place());
+      if (begun != null && reading.at().isBefore(begun.plus(CLIMATE_STEP))) {
+        kept.set(group.get(reading.place()), reading);
+      } else {
+        since.put(reading.place(), reading.at());
+        group.put(reading.place(), kept.size());
+        kept.add(reading);
       }
-      last.put(reading.place(), kept.size());
-      kept.add(reading);
     }
+    kept.sort(Comparator.comparing(reading -> reading.at().toInstant()));
     return kept;
   }
 
@@ -83,28 +85,21 @@ class ClimateLog {
             .map(this::climate)
             .filter(reading -> reading.place().equals(place))
             .findFirst();
-    Optional<ClimateReading> forecast =
-        shop.screenRoom().cabinets().stream()
-            .filter(cabinet -> cabinet.id().equals(place))
-            .findFirst()
-            .map(cabinet -> forecast(cabinet, at.atZone(shop.timeZone()).toOffsetDateTime()));
-    return read.isPresent() && (forecast.isEmpty() || !forecast.get().at().isAfter(read.get().at()))
-        ? read
-        : forecast;
-  }
-
-  private static ClimateReading forecast(Cabinet cabinet, OffsetDateTime at) {
-    List<ClimatePeriod> periods =
-        cabinet.climate().stream().sorted(Comparator.comparing(ClimatePeriod::from)).toList();
-    ClimatePeriod holds = periods.get(periods.size() - 1);
-    OffsetDateTime since = at.minusDays(1).with(holds.from());
-    for (ClimatePeriod period : periods) {
-      if (!period.from().isAfter(at.toLocalTime())) {
-        holds = period;
-        since = at.with(period.from());
-      }
-    }
-    return new ClimateReading(cabinet.id(), since, holds.temperatureC(), holds.humidityPercent());
+    OffsetDateTime moment = at.atOffset(ZoneOffset.UTC);
+    return shop.screenRoom().cabinets().stream()
+        .filter(cabinet -> cabinet.id().equals(place))
+        .findFirst()
+        .map(
+            cabinet ->
+                new CabinetAir(
+                        cabinet,
+                        shop.timeZone(),
+                        shop.screenRoom().emulsion().humidityLimitPercent(),
+                        read.stream().toList())
+                    .at(moment))
+        .map(
+            air -> new ClimateReading(place, air.from(), air.temperatureC(), air.humidityPercent()))
+        .or(() -> read);
   }
 
   private ClimateReading climate(ShopEvent event) {

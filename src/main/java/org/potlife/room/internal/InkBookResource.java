@@ -94,7 +94,11 @@ public class InkBookResource {
       return clock.instant().minus(A_WEEK);
     }
     try {
-      return OffsetDateTime.parse(since).toInstant();
+      OffsetDateTime moment = OffsetDateTime.parse(since);
+      if (moment.getYear() < 1970 || moment.getYear() > 2199) {
+        throw ProblemException.badRequest("since must lie in the years 1970 to 2199.");
+      }
+      return moment.toInstant();
     } catch (DateTimeParseException e) {
       throw ProblemException.badRequest("since must be a moment like 2026-12-01T00:00:00+01:00.");
     }

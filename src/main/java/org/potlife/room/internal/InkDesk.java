@@ -8,8 +8,10 @@ import java.util.Optional;
 import org.potlife.event.EventEffect.Verdict;
 import org.potlife.event.ShopEvent;
 import org.potlife.ink.InkLedger;
+import org.potlife.ink.InkSystem;
 import org.potlife.room.KnownBatches;
 import org.potlife.sheet.PlanSheet.BatchLine;
+import org.potlife.shop.Shop;
 
 /** Where what is told of batches and containers is written into the book. */
 @ApplicationScoped
@@ -22,6 +24,14 @@ class InkDesk {
   InkDesk(EntityManager entities, KnownBatches batches) {
     this.entities = entities;
     this.batches = batches;
+  }
+
+  /** Whether the plant has this ink and stirs an agent into it. */
+  boolean takesAgent(Shop shop, String ink) {
+    return shop.findInk(ink)
+        .flatMap(found -> shop.findInkSystem(found.system()))
+        .filter(InkSystem::activated)
+        .isPresent();
   }
 
   /** What is done to a container, unless it refuses. */

@@ -3,8 +3,9 @@ package org.potlife.room.internal;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.potlife.event.ShopEvent;
 import org.potlife.ink.InkPerPiece;
@@ -59,19 +60,20 @@ class InkLessons {
     List<InkLearnedEntity> rows = rows(event.plant());
     GramsPerPiece reckoned =
         new GramsPerPiece(shop, rows.stream().map(InkLearnedEntity::learned).toList());
-    List<InkPerPiece.Inputs> inputs = new ArrayList<>();
-    List<Double> grams = new ArrayList<>();
+    // two stations may carry the same artwork on the same mesh: one lesson for both
+    Map<InkPerPiece.Inputs, Double> grams = new LinkedHashMap<>();
+    double sum = 0;
     for (Colour colour : print.colours()) {
       if (colour.ink().equals(ink)) {
         InkPerPiece perPiece = reckoned.of(print, colour);
-        inputs.add(perPiece.inputs());
-        grams.add(perPiece.grams());
+        grams.put(perPiece.inputs(), perPiece.grams());
+        sum += perPiece.grams();
       }
     }
-    double sum = grams.stream().mapToDouble(Double::doubleValue).sum();
     double observed = massG / (1 + shop.inkRoom().lossPercent() / 100) / pieces;
-    for (int i = 0; i < inputs.size() && sum > 0; i++) {
-      learn(event, rows, print, ink, inputs.get(i), observed * grams.get(i) / sum);
+    if (sum > 0) {
+      double ofReckoned = observed / sum;
+      grams.forEach((inputs, each) -> learn(event, rows, print, ink, inputs, each * ofReckoned));
     }
   }
 
@@ -95,7 +97,5 @@ class InkLessons {
     row.learn(
         LearnedGrams.first(print.design(), print.position(), ink, inputs, observedG), event.time());
     entities.persist(row);
-    // two stations may have the same mesh and artwork
-    entities.flush();
   }
 }

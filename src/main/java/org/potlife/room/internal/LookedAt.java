@@ -28,7 +28,7 @@ record LookedAt(StepLine step, OffsetDateTime loadIn) {
   }
 
   private static boolean isDrying(StepLine step) {
-    return step.step().startsWith("dry-") && step.where() != null;
+    return step.drying() && step.where() != null;
   }
 
   /** Loads of a cabinet never overlap: what comes out of it together went in together. */

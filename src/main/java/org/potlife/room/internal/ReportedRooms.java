@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Comparator;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.potlife.event.EventLog;
@@ -21,8 +22,8 @@ import org.potlife.room.Rooms;
 @ApplicationScoped
 class ReportedRooms implements Rooms {
 
-  /** Longer than any screen stays in the room. */
-  private static final Duration SCREENS_KEPT = Duration.ofDays(60);
+  /** Longer than any screen stays in a cabinet. */
+  private static final Duration LOOKS_KEPT = Duration.ofDays(60);
 
   private final EventLog log;
   private final ClimateLog climate;
@@ -39,11 +40,13 @@ class ReportedRooms implements Rooms {
 
   @Override
   public RoomState stateAt(String plant, Instant now) {
-    Instant screensSince = now.minus(SCREENS_KEPT);
     return new RoomState(
         climate.listUntil(plant, now),
-        told(plant, "emulsion.reading", screensSince, now).map(this::emulsion).toList(),
-        told(plant, "screen.broken", screensSince, now).map(this::broken).toList(),
+        told(plant, "emulsion.reading", now.minus(LOOKS_KEPT), now).map(this::emulsion).toList(),
+        log.latestBefore(plant, "screen.broken", "screen", now.plusNanos(1000)).stream()
+            .map(this::broken)
+            .sorted(Comparator.comparing(broken -> broken.at().toInstant()))
+            .toList(),
         looks.listAirflow(plant, now));
   }
 

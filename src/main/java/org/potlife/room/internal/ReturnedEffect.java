@@ -6,6 +6,7 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.time.Instant;
 import org.potlife.event.EventEffect;
@@ -41,7 +42,7 @@ class ReturnedEffect implements EventEffect<ReturnedEffect.Data> {
   record Data(
       @NotBlank @Size(max = 80) String batch,
       @NotNull @Min(1) @Max(500000) Integer massG,
-      @Size(max = 80) String container,
+      @Size(max = 80) @Pattern(regexp = ".*\\S.*", message = "must not be blank") String container,
       @Size(max = 40) String ink,
       @Size(max = 60) String person) {}
 
@@ -62,7 +63,7 @@ class ReturnedEffect implements EventEffect<ReturnedEffect.Data> {
         data.batch(),
         container -> {
           Shop shop = shops.getShop(event.plant()).shop();
-          boolean hadAgent = container.activatedAt != null || takesAgent(shop, container.ink);
+          boolean hadAgent = container.activatedAt != null || desk.takesAgent(shop, container.ink);
           if (container.activatedAt == null && hadAgent) {
             return Verdict.parked(data.batch() + " is not activated yet: nothing to put back.");
           }
@@ -76,6 +77,9 @@ class ReturnedEffect implements EventEffect<ReturnedEffect.Data> {
           // what is more than is left must not come onto the shelf
           InkLedger after = container.grams().returned(data.massG());
           String name = data.container() == null ? data.batch() + "-R" : data.container();
+          if (name.length() > 80) {
+            return Verdict.parked("Name the container: " + name + " is too long for a label.");
+          }
           Verdict verdict =
               desk.stock(
                   event,
@@ -95,15 +99,8 @@ class ReturnedEffect implements EventEffect<ReturnedEffect.Data> {
         });
   }
 
-  private static boolean takesAgent(Shop shop, String ink) {
-    return shop.findInk(ink)
-        .flatMap(found -> shop.findInkSystem(found.system()))
-        .filter(system -> system.activated())
-        .isPresent();
-  }
-
   /** Why activated ink does not go onto the shelf; null when it may. */
-  private static String refusal(Shop shop, InkContainerEntity container, Data data, Instant at) {
+  private String refusal(Shop shop, InkContainerEntity container, Data data, Instant at) {
     if (shop.inkRoom().leftovers() != InkRoom.Leftovers.PLAIN_FOR_LIGHT) {
       return "Only ink without agent goes back to stock; the plant discards activated leftovers.";
     }
@@ -111,7 +108,9 @@ class ReturnedEffect implements EventEffect<ReturnedEffect.Data> {
       return "The clock of %s runs until %s: until then it serves as it is."
           .formatted(container.name, container.useBy);
     }
-    if (data.ink() == null || shop.findInk(data.ink()).isEmpty() || takesAgent(shop, data.ink())) {
+    if (data.ink() == null
+        || shop.findInk(data.ink()).isEmpty()
+        || desk.takesAgent(shop, data.ink())) {
       return "Say as which ink without agent it is kept (ink).";
     }
     return null;

@@ -30,7 +30,9 @@ final class ScreenDraft {
     stencil = kept;
   }
 
-  ScreenStatus status(ScreenHistory history) {
+  ScreenStatus status(ScreenHistory all) {
+    boolean made = line != null && !line.kept() && !line.steps().isEmpty();
+    ScreenHistory history = made ? all.without(id, line.steps().get(0).from()) : all;
     Optional<Mark> reported = history.lastState(id);
     Optional<Mark> tension = history.tension(id);
     // a kept stencil that the plan does not use waits in the store

@@ -1,6 +1,7 @@
 package org.potlife.room.internal;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -54,6 +55,15 @@ final class ScreenHistory {
 
   private static String text(JsonNode data, String field) {
     return data.hasNonNull(field) ? data.get(field).textValue() : null;
+  }
+
+  /** The same without what was reported of a screen before a moment: an earlier one of its name. */
+  ScreenHistory without(String screen, OffsetDateTime before) {
+    ScreenHistory shorter = new ScreenHistory();
+    shorter.byScreen.put(
+        screen, list(screen).stream().filter(mark -> !mark.at().isBefore(before)).toList());
+    shorter.tensionByFrame.putAll(tensionByFrame);
+    return shorter;
   }
 
   /** Screens of which something was reported, in the order in which they were first named. */

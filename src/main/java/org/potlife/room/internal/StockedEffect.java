@@ -48,12 +48,7 @@ class StockedEffect implements EventEffect<StockedEffect.Data> {
   @Override
   public Verdict apply(ShopEvent event, Data data) {
     Shop shop = shops.getShop(event.plant()).shop();
-    boolean plain =
-        shop.findInk(data.ink())
-            .flatMap(ink -> shop.findInkSystem(ink.system()))
-            .filter(system -> !system.activated())
-            .isPresent();
-    if (!plain) {
+    if (shop.findInk(data.ink()).isEmpty() || desk.takesAgent(shop, data.ink())) {
       return Verdict.parked(
           "The plant has no ink " + data.ink() + " without agent, and no other goes on the shelf.");
     }

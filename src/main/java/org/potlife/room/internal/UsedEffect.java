@@ -9,6 +9,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.potlife.event.EventEffect;
 import org.potlife.event.ShopEvent;
+import org.potlife.shop.Shops;
 
 /** A run has drawn from a batch or container. */
 @ApplicationScoped
@@ -16,10 +17,12 @@ class UsedEffect implements EventEffect<UsedEffect.Data> {
 
   private final InkDesk desk;
   private final InkLessons lessons;
+  private final Shops shops;
 
   @Inject
-  UsedEffect(InkDesk desk, InkLessons lessons) {
+  UsedEffect(InkDesk desk, InkLessons lessons, Shops shops) {
     this.desk = desk;
+    this.shops = shops;
     this.lessons = lessons;
   }
 
@@ -54,8 +57,10 @@ class UsedEffect implements EventEffect<UsedEffect.Data> {
         event,
         data.batch(),
         container -> {
-          if (desk.findPlanned(event.plant(), data.batch()).filter(b -> b.agentG() > 0).isPresent()
-              && container.activatedAt == null) {
+          boolean needsAgent =
+              !container.stock
+                  && desk.takesAgent(shops.getShop(event.plant()).shop(), container.ink);
+          if (needsAgent && container.activatedAt == null) {
             return Verdict.parked(data.batch() + " is not activated; tell batch.activated first.");
           }
           desk.mixedAtLatest(container, event.time());

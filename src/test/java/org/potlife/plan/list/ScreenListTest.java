@@ -12,6 +12,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.potlife.ink.InkReport;
 import org.potlife.plan.PlanFixture;
 import org.potlife.plan.list.ScreenList.Competitor;
 import org.potlife.plan.list.ScreenList.DryingCourse;
@@ -119,7 +120,7 @@ class ScreenListTest {
     PlanIndex plan = PlanFixture.index();
     PlanIndex read =
         new PlanIndex(
-            plan.shop(), PlanFixture.orders(), plan.sheet(), List.of(), List.of(readings));
+            plan.shop(), PlanFixture.orders(), plan.sheet(), InkReport.NOTHING, List.of(readings));
     return ScreenList.of(read, EVE).loads().stream()
         .filter(l -> l.cabinet().equals("C2") && l.step().equals("dry-coated"))
         .findFirst()

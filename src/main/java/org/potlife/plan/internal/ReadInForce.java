@@ -6,27 +6,23 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import org.potlife.plan.Plans;
-import org.potlife.sheet.PlanSheet;
 
 /**
- * What is read from the sheet of the plan in force, by plant. A sheet never changes once it stands,
- * so it is kept until another plan comes into force.
+ * What is read from the plan in force, by plant. A plan never changes once it stands, so it is kept
+ * until another comes into force.
  */
-final class SheetInForce<T> {
+final class ReadInForce<T> {
 
   private record Kept<T>(String plan, Optional<T> read) {}
 
   private final Plans plans;
   private final EntityManager entities;
-  private final PlanMapping mapping;
-  private final Function<PlanSheet, T> reading;
+  private final Function<PlanEntity, Optional<T>> reading;
   private final Map<String, Kept<T>> byPlant = new ConcurrentHashMap<>();
 
-  SheetInForce(
-      Plans plans, EntityManager entities, PlanMapping mapping, Function<PlanSheet, T> reading) {
+  ReadInForce(Plans plans, EntityManager entities, Function<PlanEntity, Optional<T>> reading) {
     this.plans = plans;
     this.entities = entities;
-    this.mapping = mapping;
     this.reading = reading;
   }
 
@@ -39,7 +35,7 @@ final class SheetInForce<T> {
     Kept<T> kept = byPlant.get(plant);
     if (kept == null || !kept.plan().equals(inForce.get())) {
       PlanEntity plan = entities.find(PlanEntity.class, inForce.get());
-      kept = new Kept<>(inForce.get(), mapping.sheet(plan).map(reading));
+      kept = new Kept<>(inForce.get(), reading.apply(plan));
       byPlant.put(plant, kept);
     }
     return kept.read();
