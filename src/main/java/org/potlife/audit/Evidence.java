@@ -124,9 +124,16 @@ final class Evidence {
     return rooms.broken().stream().anyMatch(broken -> broken.screen().equals(screen));
   }
 
-  /** Whether the published plan has this screen. */
-  boolean isPublished(String screen) {
-    return published.flatMap(plan -> plan.screen(screen)).isPresent();
+  /** Whether the published plan has this step at this place and time. */
+  boolean isPublishedStep(ScreenFacts.Step step) {
+    return published.flatMap(plan -> plan.screen(step.screen().id())).stream()
+        .flatMap(line -> Completeness.there(line.steps()).stream())
+        .filter(before -> before.from() != null && before.to() != null)
+        .anyMatch(
+            before ->
+                before.from().toEpochSecond() == step.from()
+                    && before.to().toEpochSecond() == step.to()
+                    && step.where().equals(before.where()));
   }
 
   /** The screen of this name on the sheet. */

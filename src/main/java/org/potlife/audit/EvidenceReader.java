@@ -90,13 +90,14 @@ final class EvidenceReader {
     List<BatchFacts> batches = batches();
     List<ScreenFacts> screens = screens();
     List<BeltFacts> belts = belts();
+    ScreenReports reports = reports(before);
     new CrossReferences(reader, runs.values(), batches, screens).check();
     return new Evidence(
         shop,
         orders,
         sheet,
         before,
-        frozen(before, reports(before)),
+        frozen(before, reports),
         new Evidence.Lines(
             plannedAt,
             sheet.day().atStartOfDay(shop.timeZone()).toEpochSecond(),
@@ -106,7 +107,7 @@ final class EvidenceReader {
             belts),
         reader.window(),
         rooms,
-        reports(before),
+        reports,
         inkReports);
   }
 

@@ -95,7 +95,10 @@ final class InkReports {
     long later = began.get() - line.activatedAt().toEpochSecond();
     for (UseLine use : Completeness.there(line.uses())) {
       boolean within =
-          use.from().toEpochSecond() >= line.readyAt().toEpochSecond() + later
+          use.from() != null
+              && use.to() != null
+              && line.readyAt() != null
+              && use.from().toEpochSecond() >= line.readyAt().toEpochSecond() + later
               && use.to().toEpochSecond() <= line.useBy().toEpochSecond() + later;
       if (run.equals(use.run()) && !within) {
         return false;

@@ -73,7 +73,7 @@ final class R11OnlyTodaysInk implements Rule {
     for (RunFacts run : evidence.runs()) {
       // what was published for a frozen run stays (R22), though its grams are reckoned otherwise by
       // now: closed runs teach
-      if (evidence.isFrozen(run.id())) {
+      if (evidence.isFrozen(run.id()) && evidence.ink().hasLearned()) {
         continue;
       }
       run.inks().stream()

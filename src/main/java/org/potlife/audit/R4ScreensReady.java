@@ -39,6 +39,12 @@ final class R4ScreensReady implements Rule {
     for (ScreenFacts screen : evidence.screens()) {
       RunFacts before = null;
       for (RunFacts run : screen.runs()) {
+        notes.check(
+            run.setUpStart() < evidence.plannedAt() || !evidence.isBroken(screen.id()),
+            run.id(),
+            "set-up starts %s with screen %s, which is reported broken",
+            evidence.at(run.setUpStart()),
+            screen.id());
         long ready = readyAt(screen);
         notes.check(
             ready <= run.setUpStart(),

@@ -76,8 +76,7 @@ final class R5DryBeforeExposure implements Rule {
         look.isPresent() && !seenDry
             ? Math.max(load.lastIn(), look.get().at().toEpochSecond())
             : load.lastIn();
-    boolean published =
-        load.steps().stream().anyMatch(step -> evidence.isPublished(step.screen().id()));
+    boolean published = load.steps().stream().anyMatch(evidence::isPublishedStep);
     long tolerance = published ? Tolerance.NO_NEWS_SECONDS : Tolerance.SECONDS;
     double dried = climate.dryingPaH(begins, load.out() + tolerance);
     notes.check(

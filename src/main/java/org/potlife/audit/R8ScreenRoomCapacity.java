@@ -45,10 +45,12 @@ final class R8ScreenRoomCapacity implements Rule {
 
   private static void stages(Evidence evidence, ScreenFacts screen, Notes notes) {
     ScreenRoom room = evidence.shop().screenRoom();
-    // what got wet again in store is dried again
+    // what got wet again in store, and so was begun before, is dried again
+    boolean begun = evidence.isBegun(screen.id());
     List<Stage> found = new ArrayList<>();
     for (ScreenFacts.Step step : screen.steps()) {
-      if (step.stage() != Stage.DRY_COATED || !found.contains(Stage.DRY_COATED)) {
+      Stage before = found.isEmpty() ? null : found.get(found.size() - 1);
+      if (!begun || step.stage() != Stage.DRY_COATED || before != Stage.DRY_COATED) {
         found.add(step.stage());
       }
     }
@@ -131,9 +133,9 @@ final class R8ScreenRoomCapacity implements Rule {
     }
   }
 
-  /** Where screens broke, sets are made up anew of those left over, which come on their own. */
+  /** Where screens broke, a set is made up of those left over, each on its own, and new ones. */
   private static String madeWith(Evidence evidence, ScreenFacts screen) {
-    return evidence.rooms().broken().isEmpty() ? "" : screen.id();
+    return !evidence.rooms().broken().isEmpty() && evidence.isBegun(screen.id()) ? screen.id() : "";
   }
 
   private static void ready(Evidence evidence, List<ScreenFacts> set, Notes notes) {
@@ -194,7 +196,7 @@ final class R8ScreenRoomCapacity implements Rule {
       free.merge(ScreenKey.of(kept), 1, Integer::sum);
     }
     for (ScreenFacts screen : evidence.screens()) {
-      // one that broke is no longer kept, and yet on a press until its run is over
+      // one that broke is no longer kept, and yet on a press until its run is over (R4)
       if (screen.kept() && !evidence.isBroken(screen.id())) {
         int left = free.merge(screen.key(), -1, Integer::sum);
         notes.check(

@@ -101,7 +101,7 @@ final class ScreenReports {
   }
 
   /** Once the first of a set is exposed, the set is out of the store. */
-  static long firstExposure(List<ScreenLine> set) {
+  private static long firstExposure(List<ScreenLine> set) {
     return set.stream()
         .flatMap(screen -> Completeness.there(screen.steps()).stream())
         .filter(step -> Stage.find(step.step()).orElse(null) == Stage.EXPOSE)

@@ -48,6 +48,14 @@ final class Annealing {
   /** A round that found nothing better is followed by a hotter one, up to this. */
   private static final double MOST_HEAT = 8;
 
+  /**
+   * Share of the published runs that a new plan may put on another press, since a change costs
+   * (R22); our own choice. In a small shop so many runs at least.
+   */
+  private static final double MOVED_AT_MOST = 0.1;
+
+  private static final int MOVED_AT_LEAST_ALLOWED = 3;
+
   private final Problem problem;
   private final SequenceEvaluator evaluator;
   private final Budget budget;
@@ -56,9 +64,6 @@ final class Annealing {
   private final LineMoves moves;
   private final LineGuess guess;
   private final Consumer<Outcome> improved;
-
-  /** Share of the published runs that a new plan may put on another press; a change costs (R22). */
-  private static final double MOVED_AT_MOST = 0.1;
 
   private int mostMoved;
   private final long[] lateSteps = new long[SAMPLES];
@@ -146,7 +151,9 @@ final class Annealing {
     mostMoved =
         published == 0
             ? Integer.MAX_VALUE
-            : Math.max(movedRuns(), (int) (published * MOVED_AT_MOST));
+            : Math.max(
+                movedRuns(),
+                Math.max(MOVED_AT_LEAST_ALLOWED, (int) Math.ceil(published * MOVED_AT_MOST)));
   }
 
   /** Tries some changes, to see how much a change makes of lateness and cost here. */
@@ -185,6 +192,7 @@ final class Annealing {
     }
     if (lines.changedPress(1) >= 0 && movedRuns() > mostMoved) {
       lines.undo();
+      moves.learnNothing();
       budget.glanced();
       return;
     }

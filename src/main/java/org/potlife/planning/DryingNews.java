@@ -57,7 +57,7 @@ final class DryingNews {
     }
     for (ScreenLine screen : published.screens()) {
       for (StepLine step : screen.steps()) {
-        if (isDrying(step)) {
+        if (step.drying()) {
           if (screen.runs().stream().anyMatch(begunRuns::contains)) {
             onPress.add(door(step));
           }
@@ -87,7 +87,7 @@ final class DryingNews {
     Map<String, StepLine> loads = new HashMap<>();
     for (ScreenLine screen : published.screens()) {
       for (StepLine step : screen.steps()) {
-        if (isDrying(step) && step.where().equals(cabinet)) {
+        if (step.drying() && step.where().equals(cabinet)) {
           loads.putIfAbsent(door(step), step);
         }
       }
@@ -115,10 +115,6 @@ final class DryingNews {
     }
   }
 
-  static boolean isDrying(StepLine step) {
-    return step.step().startsWith("dry-");
-  }
-
   private static String door(StepLine step) {
     return step.where() + "@" + step.to().toInstant();
   }
@@ -132,7 +128,7 @@ final class DryingNews {
     List<StepLine> steps = screen.steps();
     for (int i = 0; i < steps.size(); i++) {
       StepLine step = steps.get(i);
-      if (isDrying(step) && !step.from().isAfter(look.at()) && cabinet(step) != null) {
+      if (step.drying() && !step.from().isAfter(look.at()) && cabinet(step) != null) {
         last = step;
         OffsetDateTime wetUntil = wetUntil(step);
         boolean heldUp = i + 1 < steps.size() && wetUntil.isAfter(steps.get(i + 1).from());
@@ -194,12 +190,6 @@ final class DryingNews {
   }
 
   private double requiredPaS(StepLine step, Cabinet cabinet) {
-    Emulsion emulsion = shop.screenRoom().emulsion();
-    boolean coat =
-        ScreenSteps.dryStage(step)
-            == org.potlife.simulation.ScreenRoomSpec.DryStage.COATED.ordinal();
-    return (coat ? emulsion.dryingPaH() : emulsion.rinseDryingPaH())
-        * cabinet.reserveFactor()
-        * 3600;
+    return shop.screenRoom().emulsion().requiredPaH(step.step()) * cabinet.reserveFactor() * 3600;
   }
 }

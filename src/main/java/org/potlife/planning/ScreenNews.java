@@ -97,7 +97,7 @@ final class ScreenNews {
   private boolean goesOnAsPublished(ScreenLine line, DryingNews drying) {
     for (int i = 0; i < line.steps().size(); i++) {
       StepLine step = line.steps().get(i);
-      boolean dries = DryingNews.isDrying(step);
+      boolean dries = step.drying();
       if (dries && (drying.dryAt(step).isPresent() || isWettedBefore(List.of(line), i + 1))) {
         return false;
       }
@@ -134,7 +134,7 @@ final class ScreenNews {
     List<StepLine> steps = made.get(0).steps();
     for (int i = 0; i < steps.size(); i++) {
       StepLine step = steps.get(i);
-      if (DryingNews.isDrying(step)) {
+      if (step.drying()) {
         var dry = drying.dryAt(step);
         if (dry.isPresent()) {
           goOnBehind(made, i, dry.get());
@@ -154,7 +154,7 @@ final class ScreenNews {
             .map(
                 line ->
                     line.steps().stream()
-                        .filter(DryingNews::isDrying)
+                        .filter(StepLine::drying)
                         .map(step -> step.where() + step.to().toInstant())
                         .toList())
             .distinct()
@@ -238,7 +238,7 @@ final class ScreenNews {
         steps);
   }
 
-  /** Whether dry coated screens lay in a store over the emulsion's limit until now. */
+  /** Whether dry coated screens lay in a store over the emulsion's limit before they left it. */
   private boolean isWetted(OffsetDateTime in, OffsetDateTime out) {
     boolean humid = false;
     for (ClimateReading reading : store) {

@@ -56,7 +56,7 @@ final class ScreenSteps {
 
   /** The place of a hands-on step; empty for drying. */
   static Optional<PlaceAt> place(StepLine step, Shop shop) {
-    if (step.step().startsWith("dry-")) {
+    if (step.drying()) {
       return Optional.empty();
     }
     int dash = step.where().lastIndexOf('-');
@@ -80,7 +80,7 @@ final class ScreenSteps {
   static int cabinet(StepLine step, Shop shop) {
     var cabinets = shop.screenRoom().cabinets();
     for (int i = 0; i < cabinets.size(); i++) {
-      if (step.step().startsWith("dry-") && cabinets.get(i).id().equals(step.where())) {
+      if (step.drying() && cabinets.get(i).id().equals(step.where())) {
         return i;
       }
     }

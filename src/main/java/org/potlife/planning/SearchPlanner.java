@@ -26,6 +26,14 @@ public class SearchPlanner implements Planner {
   }
 
   /**
+   * Beyond so many times the late minutes of the best dispatch rule, and so many weighted minutes
+   * more, the running plan is given up as a start; our own choice.
+   */
+  private static final int FAR_LATER = 2;
+
+  private static final int LATE_ENOUGH = 60;
+
+  /**
    * The running plan, since a change of plan costs (R22), unless it leaves more without a place or
    * is far later than the best dispatch rule.
    */
@@ -39,7 +47,8 @@ public class SearchPlanner implements Planner {
   private static boolean staysInForce(Outcome running, Outcome dispatched) {
     return running.unplaced() < dispatched.unplaced()
         || (running.unplaced() == dispatched.unplaced()
-            && running.weightedLateMinutes() <= 2 * dispatched.weightedLateMinutes());
+            && running.weightedLateMinutes()
+                <= LATE_ENOUGH + FAR_LATER * dispatched.weightedLateMinutes());
   }
 
   @Override

@@ -2,6 +2,7 @@ package org.potlife.planning;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 import org.potlife.dryer.Dryer;
 import org.potlife.ink.Ink;
 import org.potlife.ink.InkRoom;
@@ -130,13 +131,14 @@ final class ShopMapper {
   }
 
   private ScreenRoomSpec.Cabinet cabinet(Cabinet cabinet, Emulsion emulsion) {
-    double rinse = emulsion.rinseDryingPaH() * cabinet.reserveFactor() * 3600;
-    double coat = emulsion.dryingPaH() * cabinet.reserveFactor() * 3600;
     return new ScreenRoomSpec.Cabinet(
         cabinet.frames(),
         cabinet.gatherMinutes() * 60,
         CabinetClimate.drying(cabinet, emulsion, rooms, horizon),
-        new double[] {rinse, coat, rinse});
+        Stream.of(ScreenRoomSpec.DryStage.values())
+            .mapToDouble(stage -> emulsion.requiredPaH(ScreenSteps.name(stage)))
+            .map(paH -> paH * cabinet.reserveFactor() * 3600)
+            .toArray());
   }
 
   InkRoomSpec inkRoom() {

@@ -188,7 +188,9 @@ public final class WhatIf {
         request.plannedAt(),
         request.published(),
         request.solveSeconds(),
-        request.seed());
+        request.seed(),
+        request.rooms(),
+        request.ink());
   }
 
   private static Answer compare(PlanSheet now, PlanSheet then) {
@@ -205,8 +207,8 @@ public final class WhatIf {
     return new Answer(
         now.score().weightedLateMinutes(),
         then.score().weightedLateMinutes(),
-        cost(now),
-        cost(then),
+        now.score().totalCost(),
+        then.score().totalCost(),
         now.score().unplaced(),
         then.score().unplaced(),
         orders(changes, change -> change.minutesNow() == 0),
@@ -229,9 +231,5 @@ public final class WhatIf {
     Map<String, Long> minutes = new HashMap<>();
     sheet.late().forEach(line -> minutes.put(line.order(), line.minutes()));
     return minutes;
-  }
-
-  private static double cost(PlanSheet sheet) {
-    return sheet.score().cost().values().stream().mapToDouble(Double::doubleValue).sum();
   }
 }

@@ -30,4 +30,13 @@ public record Emulsion(
     humidityLimitPercent = humidityLimitPercent == null ? 60.0 : humidityLimitPercent;
     shelfLifeHours = shelfLifeHours == null ? 336 : shelfLifeHours;
   }
+
+  /**
+   * Drying that a stage needs at airflow factor 1, without a cabinet's reserve, Pa h.
+   *
+   * @param step a drying stage as on the sheet: dry-coated, or one of those wet with water
+   */
+  public double requiredPaH(String step) {
+    return step.equals("dry-coated") ? dryingPaH : rinseDryingPaH;
+  }
 }

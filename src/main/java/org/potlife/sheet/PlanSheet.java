@@ -270,7 +270,13 @@ public record PlanSheet(
       OffsetDateTime from,
       OffsetDateTime to,
       OffsetDateTime latestFrom,
-      String where) {}
+      String where) {
+
+    /** Whether it happens in a cabinet, day and night. */
+    public boolean drying() {
+      return step.startsWith("dry-");
+    }
+  }
 
   /**
    * A belt over a period with constant settings.

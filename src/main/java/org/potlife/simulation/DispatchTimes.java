@@ -54,13 +54,7 @@ public final class DispatchTimes {
 
   /** A bound that no set-up on a press passes, s. */
   public int longestSetUpS(int press) {
-    int stations = 0;
-    for (RunSpec run : problem.runs()) {
-      stations = Math.max(stations, run.screens().length);
-    }
-    PressSpec spec = problem.presses()[press];
-    int each = spec.perScreenS() + spec.tearDownS() + Math.max(spec.toDarkerS(), spec.toLighterS());
-    return spec.changeoverS() + each * stations + spec.firstPieceS();
+    return setUps.longest(problem.presses()[press]);
   }
 
   /** When the press is free of what is taken over, s. */

@@ -12,7 +12,8 @@ public final class Drying {
   private final double[] drivePa;
 
   /**
-   * @param from starts of the steps, seconds, ascending, first 0
+   * @param from starts of the steps, seconds, ascending, the first one not after any moment asked
+   *     about
    * @param drivePa drive within each step, Pa, at least 0
    */
   public Drying(int[] from, double[] drivePa) {

@@ -13,7 +13,7 @@ package org.potlife.simulation;
 public record InkRoomSpec(
     StaffedTime staffed, int mixers, int mixS, int activateS, int containerG, int reserveG) {
 
-  /** Less than this is not worth changing the bucket for, g. */
+  /** Less than this is not worth changing the bucket for, g; our own choice, no source. */
   public static final int LEAST_DRAW_G = 20;
 
   /** Start of the last staffed time that begins before a day does, s; at least 0. */

@@ -89,12 +89,6 @@ public final class SequenceEvaluator {
 
   /** What these sequences come to. */
   public Outcome evaluate(int[][] newSequences, int[] newLengths) {
-    simulate(newSequences, newLengths);
-    return new Outcome(unplaced, weightedLateMinutes, costMilli);
-  }
-
-  /** The same without an object for the result, which the three methods below tell. */
-  public void simulate(int[][] newSequences, int[] newLengths) {
     evaluations++;
     sequences = newSequences;
     lengths = newLengths;
@@ -114,21 +108,7 @@ public final class SequenceEvaluator {
     if (reference != null) {
       compare();
     }
-  }
-
-  /** Runs without a place in the last evaluation. */
-  public int unplaced() {
-    return unplaced;
-  }
-
-  /** Late minutes of the orders times their weights in the last evaluation. */
-  public long weightedLateMinutes() {
-    return weightedLateMinutes;
-  }
-
-  /** All costs in the last evaluation, 1/1000 of the plant currency. */
-  public long costMilli() {
-    return costMilli;
+    return new Outcome(unplaced, weightedLateMinutes, costMilli);
   }
 
   private void compare() {

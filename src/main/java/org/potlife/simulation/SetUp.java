@@ -35,6 +35,25 @@ final class SetUp {
     return before < 0 ? onEmpty(next, press) : seconds(change(before, next), press);
   }
 
+  /** A bound that no set-up on a press passes, staffed seconds. */
+  int longest(PressSpec press) {
+    int longest = 0;
+    if (measuredS != null) {
+      for (int[] row : measuredS) {
+        for (int seconds : row) {
+          longest = Math.max(longest, seconds);
+        }
+      }
+      return longest;
+    }
+    for (int[] of : screens) {
+      longest = Math.max(longest, of.length);
+    }
+    int each =
+        press.perScreenS() + press.tearDownS() + Math.max(press.toDarkerS(), press.toLighterS());
+    return press.changeoverS() + each * longest + press.firstPieceS();
+  }
+
   /** Staffed seconds of set-up on an empty press. */
   int onEmpty(int next, PressSpec press) {
     if (measuredS != null) {

@@ -61,7 +61,7 @@ class ReplanTest {
         DAY,
         Instant.parse("2026-11-30T13:00:00Z"),
         published,
-        published.isPresent() ? 0 : 2,
+        0,
         7);
   }
 
