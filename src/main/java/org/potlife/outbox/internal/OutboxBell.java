@@ -9,6 +9,9 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
+import java.util.Arrays;
+import java.util.Set;
+import java.util.stream.Collectors;
 import javax.sql.DataSource;
 import org.jboss.logging.Logger;
 import org.postgresql.PGConnection;
@@ -67,7 +70,7 @@ class OutboxBell {
         if (!closing) {
           LOG.warnf("Not notified of events, which are looked for instead: %s", e.getMessage());
           pause();
-          ringForAll();
+          streams.ringForAll();
         }
       }
     }
@@ -78,21 +81,26 @@ class OutboxBell {
     while (!closing) {
       long left = rungForAll + NET.toNanos() - System.nanoTime();
       if (left <= 0) {
-        ringForAll();
+        streams.ringForAll();
         rungForAll = System.nanoTime();
         left = NET.toNanos();
       }
       PGNotification[] heard =
           connection.getNotifications((int) Math.max(1, Duration.ofNanos(left).toMillis()));
-      for (PGNotification each : heard == null ? new PGNotification[0] : heard) {
-        streams.ring(each.getParameter());
-        hooks.ring(each.getParameter());
-      }
+      plants(heard)
+          .forEach(
+              plant -> {
+                streams.ring(plant);
+                hooks.ring(plant);
+              });
     }
   }
 
-  private void ringForAll() {
-    streams.ringForAll();
+  /** Each plant once, however many of its transactions were committed meanwhile. */
+  private static Set<String> plants(PGNotification[] heard) {
+    return heard == null
+        ? Set.of()
+        : Arrays.stream(heard).map(PGNotification::getParameter).collect(Collectors.toSet());
   }
 
   private static void pause() {
