@@ -62,13 +62,17 @@ public final class PackagedService {
 
   /** Starts a process; its output goes to the log of this name. */
   public Process start(String name) throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(ProcessHandle.current().info().command().orElse("java"));
+    command.add("-Xmx384m");
+    // a run of hundreds of starts on a small machine saves what it can
+    command.addAll(List.of(System.getProperty("potlife.app.options", "-Xshare:auto").split(" ")));
+    command.add("-jar");
+    command.add(
+        Path.of(System.getProperty("potlife.app", "target/quarkus-app"), "quarkus-run.jar")
+            .toString());
     ProcessBuilder builder =
-        new ProcessBuilder(
-                ProcessHandle.current().info().command().orElse("java"),
-                "-Xmx384m",
-                "-jar",
-                Path.of(System.getProperty("potlife.app", "target/quarkus-app"), "quarkus-run.jar")
-                    .toString())
+        new ProcessBuilder(command)
             .redirectErrorStream(true)
             .redirectOutput(ProcessBuilder.Redirect.appendTo(log(name).toFile()));
     builder.environment().put("POTLIFE_DATA", data().toString());
