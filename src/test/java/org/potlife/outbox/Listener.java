@@ -72,7 +72,10 @@ public final class Listener implements AutoCloseable {
     if (lastEventId != null) {
       request.header("Last-Event-ID", lastEventId);
     }
-    return HttpClient.newHttpClient().send(request.build(), BodyHandlers.ofInputStream());
+    return HttpClient.newBuilder()
+        .version(HttpClient.Version.HTTP_1_1)
+        .build()
+        .send(request.build(), BodyHandlers.ofInputStream());
   }
 
   private void read() {

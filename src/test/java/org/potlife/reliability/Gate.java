@@ -1,25 +1,29 @@
 package org.potlife.reliability;
 
-import java.util.concurrent.atomic.AtomicBoolean;
+import java.time.Duration;
 
-/** Closed while the planner wants no order to come or go, so that a draft can be published. */
+/**
+ * Closed while the planner wants no order to come or go, so that a draft can be published; for a
+ * few seconds at most.
+ */
 final class Gate {
 
-  private static final int LOOK_MS = 20;
+  private static final long LOOK_MS = 20;
+  private static final long LONGEST_NS = Duration.ofSeconds(8).toNanos();
 
-  private final AtomicBoolean closed = new AtomicBoolean();
+  private volatile long closedUntilNs = System.nanoTime();
 
   void close() {
-    closed.set(true);
+    closedUntilNs = System.nanoTime() + LONGEST_NS;
   }
 
   void open() {
-    closed.set(false);
+    closedUntilNs = System.nanoTime();
   }
 
   /** Waits until it is open. */
   void pass() throws InterruptedException {
-    while (closed.get()) {
+    while (closedUntilNs - System.nanoTime() > 0) {
       Thread.sleep(LOOK_MS);
     }
   }

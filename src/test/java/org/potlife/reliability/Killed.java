@@ -20,7 +20,10 @@ import org.potlife.testing.PackagedService;
  */
 abstract class Killed {
 
-  private static final Duration PATIENCE = Duration.ofSeconds(90);
+  private static final Duration PATIENCE = Duration.ofSeconds(120);
+
+  /** Every so many lives are long enough for a search that a kill interrupted to be taken up. */
+  private static final int LONG_LIFE = 5;
 
   private final Path folder;
   private final SplittableRandom random;
@@ -73,7 +76,7 @@ abstract class Killed {
     Witness witness = new Witness(plant);
     Planner planner = new Planner(plant, gate);
     for (int i = 1; i <= kills; i++) {
-      Thread.sleep(random.nextInt(100, 3000));
+      Thread.sleep(i % LONG_LIFE == 0 ? random.nextInt(20_000, 30_000) : random.nextInt(100, 3000));
       kill(database, service, random);
       System.out.println(
           "kill "
@@ -88,7 +91,7 @@ abstract class Killed {
               + witness.last());
     }
     ready(service);
-    Thread.sleep(2000);
+    awaitPublication(planner);
     planner.stop();
     writers.stop();
     try (Connection connection = database.connect()) {
@@ -114,6 +117,16 @@ abstract class Killed {
     }
   }
 
+  /** Life goes on: after the last kill a plan comes into force once more. */
+  private static void awaitPublication(Planner planner) throws InterruptedException {
+    int before = planner.published().size();
+    long deadline = System.nanoTime() + PATIENCE.toNanos();
+    while (planner.published().size() == before) {
+      assertThat(System.nanoTime()).as("no plan was published any more").isLessThan(deadline);
+      Thread.sleep(200);
+    }
+  }
+
   /** Waits until nothing more happens and everybody was told. */
   private static void settled(Reckoning books, Witness witness, Receiver erp) throws Exception {
     long deadline = System.nanoTime() + PATIENCE.toNanos();
@@ -136,7 +149,7 @@ abstract class Killed {
             + erp.posted().size());
   }
 
-  private static Map<String, String> settings(DatabaseServer database) {
+  static Map<String, String> settings(DatabaseServer database) {
     Map<String, String> settings = new HashMap<>(database.settings());
     settings.put("POTLIFE_DEMO", "false");
     settings.put("POTLIFE_WEBHOOKS_LONGEST_WAIT", "PT1S");

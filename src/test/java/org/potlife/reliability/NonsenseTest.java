@@ -91,8 +91,7 @@ class NonsenseTest {
     told.put("ink.stocked", "{\"container\":\"c\",\"ink\":\"sky\",\"massG\":100}");
     told.put("ink.counted", "{\"container\":\"c\",\"massG\":90}");
     told.forEach(
-        (type, data) ->
-            doors.add(new Door(type, "POST", at + "/events", event(type, data), null)));
+        (type, data) -> doors.add(new Door(type, "POST", at + "/events", event(type, data), null)));
     doors.add(
         new Door(
             "events",
@@ -119,7 +118,7 @@ class NonsenseTest {
         HttpResponse<String> answer = send(door, body);
         String asked = door + " " + new String(body, StandardCharsets.ISO_8859_1);
         String shown = asked.substring(0, Math.min(1500, asked.length()));
-        assertThat(answer.statusCode()).as(shown + answer.body()).isNotBetween(500, 599);
+        assertThat(answer.statusCode()).as(shown + answer.body()).isLessThan(500);
         if (answer.statusCode() >= 400) {
           assertThat(answer.headers().firstValue("Content-Type").orElse(""))
               .as(shown)
@@ -136,7 +135,8 @@ class NonsenseTest {
     }
   }
 
-  private final HttpClient client = HttpClient.newHttpClient();
+  private final HttpClient client =
+      HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
 
   private HttpResponse<String> send(Door door, byte[] body)
       throws IOException, InterruptedException {

@@ -21,7 +21,8 @@ final class Planner {
 
   private final Set<String> published = ConcurrentHashMap.newKeySet();
   private final AtomicInteger stale = new AtomicInteger();
-  private final HttpClient client = HttpClient.newHttpClient();
+  private final HttpClient client =
+      HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
   private final String plans;
   private final Gate gate;
   private final Thread thread;
@@ -42,11 +43,11 @@ final class Planner {
   private void plan() {
     for (int i = 0; !stopped; i++) {
       try {
-        if (i % 2 == 0) {
-          gate.close();
-        }
         HttpResponse<String> asked = send(post("", "{\"solveSeconds\":1}"));
         if (asked.statusCode() == 202) {
+          if (i % 2 == 0) {
+            gate.close();
+          }
           String plan = asked.headers().firstValue("Location").orElseThrow();
           publish(plan.substring(plan.lastIndexOf('/') + 1));
         }

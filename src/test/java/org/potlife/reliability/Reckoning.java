@@ -70,7 +70,7 @@ final class Reckoning {
 
     Map<String, Integer> shelf = new HashMap<>();
     each(
-        "select name, found_g from ink_container where stock",
+        "select name, mixed_g + agent_g + found_g from ink_container where stock",
         row ->
             assertThat(shelf.put(row.getString(1), row.getInt(2))).as(row.getString(1)).isNull());
     assertThat(shelf.keySet()).as("containers").containsAll(writers.stocked());

@@ -23,7 +23,8 @@ final class Witness implements AutoCloseable {
   private final Map<Long, String> heard = new ConcurrentHashMap<>();
   private final Queue<String> faults = new ConcurrentLinkedQueue<>();
   private final AtomicInteger connections = new AtomicInteger();
-  private final HttpClient client = HttpClient.newHttpClient();
+  private final HttpClient client =
+      HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
   private final String plant;
   private final Thread thread;
   private volatile long last;

@@ -33,7 +33,8 @@ final class Writers {
   private final AtomicInteger repeated = new AtomicInteger();
   private final Queue<String> faults = new ConcurrentLinkedQueue<>();
   private final List<Thread> threads = new ArrayList<>();
-  private final HttpClient client = HttpClient.newHttpClient();
+  private final HttpClient client =
+      HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
   private final String plant;
   private final Gate gate;
   private volatile boolean stopped;

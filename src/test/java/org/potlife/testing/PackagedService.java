@@ -21,7 +21,8 @@ public final class PackagedService {
 
   private static final Duration PATIENCE = Duration.ofSeconds(180);
 
-  private final HttpClient client = HttpClient.newHttpClient();
+  private final HttpClient client =
+      HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
   private final List<Process> started = new ArrayList<>();
   private final Path folder;
   private final Map<String, String> environment;
@@ -90,7 +91,7 @@ public final class PackagedService {
   }
 
   public HttpRequest.Builder request(String path) {
-    return HttpRequest.newBuilder(URI.create(address() + path)).timeout(Duration.ofSeconds(10));
+    return HttpRequest.newBuilder(URI.create(address() + path)).timeout(Duration.ofSeconds(30));
   }
 
   public HttpResponse<String> send(HttpRequest.Builder request)

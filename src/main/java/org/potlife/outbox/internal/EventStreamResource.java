@@ -67,7 +67,7 @@ public class EventStreamResource {
     EventTypes wanted = wanted(types);
     Optional<Long> after = number(lastEventId != null ? lastEventId : lastEventIdByQuery);
     StreamReader reader =
-        new StreamReader(plant, hub, outbox, after, () -> request.connection().close());
+        new StreamReader(plant, hub, outbox, after, () -> request.response().reset());
     hub.enter(reader);
     return reader.pages().onItem().transformToIterable(page -> written(page, wanted, sse));
   }

@@ -35,7 +35,6 @@ public final class PressCalendar {
             .line("VERSION", "2.0")
             .line("PRODID", "-//Potlife//Press calendar 1//EN")
             .line("CALSCALE", "GREGORIAN")
-            .line("METHOD", "PUBLISH")
             // RFC 7986, 5.1 and 5.7
             .text("NAME", plan.plant() + " " + press)
             .line("REFRESH-INTERVAL;VALUE=DURATION", "PT15M");
@@ -44,7 +43,7 @@ public final class PressCalendar {
       event(text, plan, run, ZoneId.of(sheet.timeZone()));
     }
     if (runs.isEmpty()) {
-      free(text, plan, sheet, press);
+      idle(text, plan, sheet, press);
     }
     return text.line("END", "VCALENDAR").toString();
   }
@@ -88,14 +87,15 @@ public final class PressCalendar {
     return WALL.format(time.atZoneSameInstant(zone));
   }
 
-  /** A calendar must have a component (3.6); that of an idle press says that it is free. */
-  private static void free(CalendarText text, PlanSummary plan, PlanSheet sheet, String press) {
-    text.line("BEGIN", "VFREEBUSY")
+  /** A calendar must have a component (3.6); that of an idle press is a note that it is idle. */
+  private static void idle(CalendarText text, PlanSummary plan, PlanSheet sheet, String press) {
+    text.line("BEGIN", "VJOURNAL")
         .text("UID", press + "." + plan.plant() + "@potlife")
         .at("DTSTAMP", stamp(plan))
+        .line("SEQUENCE", String.valueOf(plan.version()))
         .at("DTSTART", sheet.plannedAt().toInstant())
-        .at("DTEND", sheet.horizonEnd().toInstant())
-        .line("END", "VFREEBUSY");
+        .text("SUMMARY", press + ": no runs in plan " + plan.id())
+        .line("END", "VJOURNAL");
   }
 
   private static Instant stamp(PlanSummary plan) {

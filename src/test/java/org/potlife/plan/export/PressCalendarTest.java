@@ -109,11 +109,11 @@ class PressCalendarTest {
   }
 
   @Test
-  void aPressWithoutARunIsFree() throws Exception {
+  void aPressWithoutARunSaysSo() throws Exception {
     Calendar calendar = read(PressCalendar.of(plan(7), SHEET, "idle"));
 
     assertThat(calendar.getComponents("VEVENT")).isEmpty();
-    assertThat(calendar.getComponents("VFREEBUSY")).hasSize(1);
+    assertThat(calendar.getComponents("VJOURNAL")).hasSize(1);
   }
 
   @Test
