@@ -5,10 +5,9 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
-import org.potlife.shop.Closure;
-import org.potlife.shop.Shift;
+import org.potlife.shop.Press;
 
-/** When somebody is there, laid out in time as the plan reckons with it. */
+/** When somebody is at a press, laid out in time as the plan reckons with it. */
 public final class StaffedHours {
 
   private StaffedHours() {}
@@ -26,11 +25,10 @@ public final class StaffedHours {
    * @param first first local day
    * @param last last local day
    */
-  public static List<Stretch> of(
-      List<Shift> shifts, List<Closure> closures, ZoneId zone, LocalDate first, LocalDate last) {
+  public static List<Stretch> of(Press press, ZoneId zone, LocalDate first, LocalDate last) {
     int days = (int) first.until(last, ChronoUnit.DAYS);
     Horizon horizon = Horizon.from(first.atStartOfDay(zone).toInstant(), zone, first, days);
-    return Calendars.stretches(shifts, closures, horizon).stream()
+    return Calendars.stretches(press.shifts(), press.closures(), horizon).stream()
         .map(
             part ->
                 new Stretch(horizon.time(part.from()), horizon.time(part.to()), part.overtime()))

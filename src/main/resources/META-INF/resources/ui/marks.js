@@ -9,6 +9,8 @@ import { now } from "./times.js";
 const plant = document.documentElement.dataset.plant;
 const KEY = `potlife-marks-${plant}`;
 const UNDO_MS = 5000;
+// events that take the name of who did it
+const NAMED = /^(batch|screen|emulsion|ink)\./;
 const queueSign = document.getElementById("queue");
 
 let pending = [];
@@ -41,7 +43,7 @@ export function events(type, datas, source = "screen") {
     source: `/rooms/${source}`,
     type: `org.potlife.${type}`,
     time,
-    data: who && data.person === undefined ? { ...data, person: who } : data,
+    data: who && data.person === undefined && NAMED.test(type) ? { ...data, person: who } : data,
   }));
 }
 

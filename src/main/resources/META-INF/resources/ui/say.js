@@ -8,8 +8,8 @@ for (const template of document.querySelectorAll("template[id^=say]")) {
   }
 }
 
-/** The text of this name; {0}, {1} … stand for what follows. */
+/** The text of this name; [0], [1] … stand for what follows. */
 export function say(name, ...given) {
   const text = texts.get(name) ?? name;
-  return text.replace(/\{(\d)\}/g, (all, n) => given[n] ?? "");
+  return text.replace(/\[(\d)]/g, (all, n) => given[n] ?? "");
 }

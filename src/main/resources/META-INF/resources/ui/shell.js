@@ -54,23 +54,26 @@ async function beat() {
   }
 }
 
+let stream = null;
+
+/** A hidden page lets go of its stream: a browser keeps only a few connections. */
 function listen() {
-  const stream = new EventSource(`/api/v1/plants/${plant}/events/stream`);
-  let opened = false;
-  stream.addEventListener("open", () => { opened = true; });
+  if (document.hidden) {
+    stream?.close();
+    stream = null;
+    return;
+  }
+  if (stream) return;
+  stream = new EventSource(`/api/v1/plants/${plant}/events/stream`);
   let waiting = null;
   const told = () => {
     heard = Date.now();
-    if (!waiting) waiting = setTimeout(() => { waiting = null; beat().then(() => changed(null)); }, 400);
+    if (!waiting) waiting = setTimeout(() => { waiting = null; beat().then(() => changed(last)); }, 400);
   };
   stream.addEventListener("message", told);
-  // the stream names its events by their type
-  for (const type of ["plan.drafted", "plan.published", "promise.changed", "shop.event", "order.placed", "order.changed", "order.cancelled"]) {
-    stream.addEventListener(`org.potlife.${type}`, told);
-    stream.addEventListener(type, told);
-  }
+  stream.addEventListener("gap", told);
   // without a stream the beat alone keeps the page true
-  stream.addEventListener("error", () => { if (!opened && stream.readyState === EventSource.CLOSED) stream.close(); });
+  stream.addEventListener("error", () => beat());
 }
 
 function tick() {
@@ -89,10 +92,31 @@ function tick() {
 
 if (plant) {
   beat().then(listen);
+  document.addEventListener("visibilitychange", () => { listen(); if (!document.hidden) beat(); });
   setInterval(beat, POLL_MS);
   window.addEventListener("offline", () => show("lost"));
   window.addEventListener("online", beat);
 }
 tick();
 setInterval(tick, 1000);
-document.body.addEventListener("htmx:afterSettle", tick);
+
+// a list that is drawn anew keeps open what was open
+let open = new Set();
+document.body.addEventListener("htmx:beforeSwap", (swap) => {
+  open = new Set([...swap.detail.target.querySelectorAll("details[open][id]")].map((details) => details.id));
+});
+document.body.addEventListener("htmx:afterSettle", () => {
+  for (const id of open) document.getElementById(id)?.setAttribute("open", "");
+  tick();
+});
+
+// who is at this device
+const person = document.getElementById("person");
+if (person) {
+  person.value = localStorage.getItem("potlife-person") || "";
+  person.addEventListener("change", () => localStorage.setItem("potlife-person", person.value.trim()));
+}
+
+document.addEventListener("click", (click) => {
+  if (click.target.closest("[data-print]")) window.print();
+});

@@ -106,9 +106,7 @@ final class DrawingMapping {
 
   private PressHours hours(Press press, LocalDate first, LocalDate end) {
     return new PressHours(
-        press.id(),
-        press.inService(),
-        StaffedHours.of(press.shifts(), press.closures(), plan.zone(), first, end));
+        press.id(), press.inService(), StaffedHours.of(press, plan.zone(), first, end));
   }
 
   private Run run(RunLine run) {

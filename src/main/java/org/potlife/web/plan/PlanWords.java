@@ -80,7 +80,7 @@ public interface PlanWords {
   @Message("The search begins.")
   String curveEmpty();
 
-  @Message("{0} without a place, {1} late (weighted), cost {2}")
+  @Message("[0] without a place, [1] late (weighted), cost [2]")
   String curveNow();
 
   @Message("Stop and keep the best")
@@ -343,7 +343,7 @@ public interface PlanWords {
   @Message("Sheets to print")
   String sheets();
 
-  @Message("Presses that feed dryer {0}")
+  @Message("Presses that feed dryer [0]")
   String groupHead();
 
   @Message("Ink batches")
@@ -352,7 +352,7 @@ public interface PlanWords {
   @Message("Drying cabinets")
   String loadsHead();
 
-  @Message("{0} area")
+  @Message("[0] area")
   String beltArea();
 
   @Message("and heat")
@@ -388,19 +388,19 @@ public interface PlanWords {
   @Message("the order is not known any more")
   String noPromise();
 
-  @Message("due {0}, the order is late by {1}")
+  @Message("due [0], the order is late by [1]")
   String promiseLate();
 
-  @Message("due {0}, in time")
+  @Message("due [0], in time")
   String promiseKept();
 
-  @Message("Waiting: {0}")
+  @Message("Waiting: [0]")
   String waitsFor();
 
-  @Message("{0} pieces")
+  @Message("[0] pieces")
   String piecesOf();
 
-  @Message("{0} an hour")
+  @Message("[0] an hour")
   String perHour();
 
   @Message("held back by the dryer")
@@ -409,24 +409,24 @@ public interface PlanWords {
   @Message("stays as published")
   String frozen();
 
-  @Message("Batch of {0}, {1}")
+  @Message("Batch of [0], [1]")
   String batchTitle();
 
   @Message("Mass")
   String mass();
 
-  @Message("{0}: {1} screens, {2}")
+  @Message("[0]: [1] screens, [2]")
   String loadTitle();
 
   @Message("In the cabinet")
   String doorShut();
 
-  @Message("Belt of {0}")
+  @Message("Belt of [0]")
   String beltTitle();
 
   @Message("Time")
   String time();
 
-  @Message("No run with {0}.")
+  @Message("No run with [0].")
   String notFound();
 }

@@ -33,13 +33,13 @@ public interface ShellWords {
   @Message("connecting")
   String connecting();
 
-  @Message("No connection since {0}. What you see may be old; marks are kept and sent later.")
+  @Message("No connection since [0]. What you see may be old; marks are kept and sent later.")
   String lost();
 
   @Message("no connection")
   String lostShort();
 
-  @Message("waiting to be sent: {0}")
+  @Message("waiting to be sent: [0]")
   String queued();
 
   @Message("Orders, set-up or reports have changed since the plan in force was made.")
@@ -84,25 +84,25 @@ public interface ShellWords {
   @Message("Undo")
   String undo();
 
-  @Message("{0}. Sent in a moment.")
+  @Message("[0]. Sent in a moment.")
   String sending();
 
-  @Message("{0}: booked.")
+  @Message("[0]: booked.")
   String booked();
 
-  @Message("{0}: not booked. {1}")
+  @Message("[0]: not booked. [1]")
   String refused();
 
-  @Message("{0}: taken back.")
+  @Message("[0]: taken back.")
   String undone();
 
-  @Message("{0}: no connection; it is kept and sent later.")
+  @Message("[0]: no connection; it is kept and sent later.")
   String kept();
 
-  @Message("over by {0}")
+  @Message("over by [0]")
   String over();
 
-  @Message("in {0}")
+  @Message("in [0]")
   String in();
 
   @Message("This needs the service, which does not answer. Try again.")

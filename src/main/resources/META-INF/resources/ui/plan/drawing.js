@@ -180,6 +180,8 @@ export class Drawing {
       pen.fillStyle = this.view.plan.swatches[ink] || this.ink.paper;
       pen.fillRect(print, y + half + i * stripe, end - print, stripe + 0.5);
     });
+    pen.fillStyle = this.ink.text;
+    pen.fillRect(print, y + half - 0.5, end - print, 1);
     pen.fillStyle = this.ink.sheet;
     for (let i = 1; i < run.parts.length; i++) {
       const pause = x(run.parts[i - 1][1]);
