@@ -175,6 +175,9 @@ public interface RoomWords {
       "It is made anew, and plans made before are old. For a torn mesh lower the number of frames in the shop's set-up.")
   String brokenHelp();
 
+  @Message("Show {number} more")
+  String further(int number);
+
   @Message("Choose the screen")
   String chooseScreen();
 

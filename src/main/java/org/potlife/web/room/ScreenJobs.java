@@ -1,11 +1,13 @@
 package org.potlife.web.room;
 
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.potlife.plan.list.PlanIndex;
 import org.potlife.plan.list.ScreenList;
 import org.potlife.plan.list.ScreenList.Fetch;
 import org.potlife.plan.list.ScreenList.Frame;
@@ -27,11 +29,13 @@ final class ScreenJobs {
           "wash-out", ScreenLife.WASHED_OUT_DRYING,
           "tape", ScreenLife.READY);
 
+  private final PlanIndex plan;
   private final ScreenList list;
   private final Map<String, ScreenStatus> known = new HashMap<>();
 
-  ScreenJobs(ScreenList list, List<ScreenStatus> statuses) {
-    this.list = list;
+  ScreenJobs(PlanIndex plan, LocalDate day, List<ScreenStatus> statuses) {
+    this.plan = plan;
+    this.list = ScreenList.of(plan, day);
     statuses.forEach(status -> known.put(status.screen(), status));
   }
 
@@ -67,7 +71,7 @@ final class ScreenJobs {
         null,
         null,
         List.of(),
-        fetch.run(),
+        plan.runName(fetch.run()),
         fetch.press(),
         fetch.neededBy(),
         frames,
@@ -87,7 +91,7 @@ final class ScreenJobs {
         job.latestFrom(),
         job.slackMinutes(),
         job.where(),
-        job.run(),
+        plan.runName(job.run()),
         job.press(),
         job.setUpStart(),
         job.frames(),

@@ -12,7 +12,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
-import org.potlife.plan.list.ScreenList;
 import org.potlife.plan.list.ScreenList.Frame;
 import org.potlife.room.ClimateReading;
 import org.potlife.room.ScreenBook;
@@ -27,6 +26,9 @@ import org.potlife.web.shell.Shell;
 @Path("/plants/{plant}/screen-room")
 @Produces(MediaType.TEXT_HTML)
 public class ScreenRoomScreen {
+
+  /** How many jobs a list shows until somebody asks for all. */
+  private static final int AT_ONCE = 40;
 
   private final Screens screens;
   private final Shops shops;
@@ -48,6 +50,7 @@ public class ScreenRoomScreen {
    * @param stage the stage that is shown alone; empty for all
    * @param stages stages of the day
    * @param open what is to be done, in working order
+   * @param further how much is to be done after that
    * @param done what is reported to be done
    * @param frames screens of the day
    * @param places where the air is read
@@ -59,6 +62,7 @@ public class ScreenRoomScreen {
       String stage,
       List<String> stages,
       List<ScreenJob> open,
+      int further,
       List<ScreenJob> done,
       List<Frame> frames,
       List<String> places,
@@ -78,12 +82,13 @@ public class ScreenRoomScreen {
   public Response room(
       @PathParam("plant") String plant,
       @QueryParam("day") String day,
-      @QueryParam("stage") String stage) {
+      @QueryParam("stage") String stage,
+      @QueryParam("whole") boolean whole) {
     return screens.show(
         plant,
         Job.SCREEN_ROOM,
         shell -> {
-          Jobs jobs = jobs(shell, day, stage);
+          Jobs jobs = jobs(shell, day, stage, whole);
           return RoomScreens.screenRoom(shell, jobs, shell.times(jobs.day()));
         });
   }
@@ -95,17 +100,18 @@ public class ScreenRoomScreen {
   public Response list(
       @PathParam("plant") String plant,
       @QueryParam("day") String day,
-      @QueryParam("stage") String stage) {
+      @QueryParam("stage") String stage,
+      @QueryParam("whole") boolean whole) {
     return screens.show(
         plant,
         Job.SCREEN_ROOM,
         shell -> {
-          Jobs jobs = jobs(shell, day, stage);
+          Jobs jobs = jobs(shell, day, stage, whole);
           return RoomScreens.screenRoom$list(shell, jobs, shell.times(jobs.day()));
         });
   }
 
-  private Jobs jobs(Shell shell, String asked, String stage) {
+  private Jobs jobs(Shell shell, String asked, String stage, boolean whole) {
     Shop shop = shops.getShop(shell.plant()).shop();
     List<String> places =
         new ArrayList<>(shop.screenRoom().cabinets().stream().map(Cabinet::id).toList());
@@ -116,20 +122,22 @@ public class ScreenRoomScreen {
     RoomPlan.Day found = plan.find(shell, asked).orElse(null);
     if (found == null) {
       LocalDate day = Screens.day(asked, shell.today());
-      return new Jobs(null, day, only, List.of(), List.of(), List.of(), List.of(), places, limit);
+      return new Jobs(null, day, only, List.of(), List.of(), 0, List.of(), List.of(), places, limit);
     }
     ScreenJobs day =
-        new ScreenJobs(
-            ScreenList.of(found.plan(), found.day()), book.list(shell.plant(), shell.now()));
+        new ScreenJobs(found.plan(), found.day(), book.list(shell.plant(), shell.now()));
     List<ScreenJob> all = day.jobs();
     List<ScreenJob> shown =
         all.stream().filter(job -> only.isEmpty() || job.step().equals(only)).toList();
+    List<ScreenJob> open = shown.stream().filter(job -> !job.done()).toList();
+    int first = whole ? open.size() : Math.min(AT_ONCE, open.size());
     return new Jobs(
         found.id(),
         found.day(),
         only,
         all.stream().map(ScreenJob::step).distinct().toList(),
-        shown.stream().filter(job -> !job.done()).toList(),
+        open.subList(0, first),
+        open.size() - first,
         shown.stream().filter(ScreenJob::done).toList(),
         day.frames(),
         places,
