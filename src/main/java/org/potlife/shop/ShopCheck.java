@@ -38,6 +38,7 @@ public final class ShopCheck {
       check.inkRoom(shop.inkRoom());
     }
     new InkCheck(shop, check.findings).run();
+    check.following(shop.settings().following(), shop.settings().longestSolveSeconds());
     return check.findings.list();
   }
 
@@ -105,6 +106,25 @@ public final class ShopCheck {
       findings.add("/inkRoom/scaleStepG", "must not be above containerG");
     }
     new ShiftCheck(findings, "/inkRoom").run(room.shifts(), room.closures());
+  }
+
+  private void following(Following following, int longestSolveSeconds) {
+    if (Findings.below(following.settleAtMostSeconds(), following.settleSeconds())) {
+      findings.add(
+          "/settings/following/settleAtMostSeconds",
+          "must be at least settleSeconds, was "
+              + following.settleAtMostSeconds()
+              + " under "
+              + following.settleSeconds());
+    }
+    if (Findings.above(following.solveSeconds(), longestSolveSeconds)) {
+      findings.add(
+          "/settings/following/solveSeconds",
+          "must not be above the plant's longestSolveSeconds, was "
+              + following.solveSeconds()
+              + " over "
+              + longestSolveSeconds);
+    }
   }
 
   /** By name, without those that have none; of two with one name the first. */
