@@ -13,8 +13,8 @@ import jakarta.validation.constraints.Min;
  * @param settleSeconds rest after the last change before it is made, seconds, 0 to 3600, default 20
  * @param settleAtMostSeconds longest wait after the first change, however many follow, seconds, 0
  *     to 7200, default 120
- * @param solveSeconds search time of such a plan, seconds, default 10, at most the plant's
- *     longestSolveSeconds
+ * @param solveSeconds search time of such a plan, seconds, 1 to 3600, default 10; never more than
+ *     the plant's longestSolveSeconds
  * @param publish when it comes into force, default by-planner
  * @param fewerThanRuns with when-no-promise-gets-worse: a plan that moves so many runs or more
  *     waits for the planner, default 5

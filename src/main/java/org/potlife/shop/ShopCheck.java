@@ -38,7 +38,7 @@ public final class ShopCheck {
       check.inkRoom(shop.inkRoom());
     }
     new InkCheck(shop, check.findings).run();
-    check.following(shop.settings().following(), shop.settings().longestSolveSeconds());
+    check.following(shop.settings().following());
     return check.findings.list();
   }
 
@@ -108,7 +108,7 @@ public final class ShopCheck {
     new ShiftCheck(findings, "/inkRoom").run(room.shifts(), room.closures());
   }
 
-  private void following(Following following, int longestSolveSeconds) {
+  private void following(Following following) {
     if (Findings.below(following.settleAtMostSeconds(), following.settleSeconds())) {
       findings.add(
           "/settings/following/settleAtMostSeconds",
@@ -116,14 +116,6 @@ public final class ShopCheck {
               + following.settleAtMostSeconds()
               + " under "
               + following.settleSeconds());
-    }
-    if (Findings.above(following.solveSeconds(), longestSolveSeconds)) {
-      findings.add(
-          "/settings/following/solveSeconds",
-          "must not be above the plant's longestSolveSeconds, was "
-              + following.solveSeconds()
-              + " over "
-              + longestSolveSeconds);
     }
   }
 
