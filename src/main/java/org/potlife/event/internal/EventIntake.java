@@ -2,6 +2,7 @@ package org.potlife.event.internal;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.enterprise.inject.Any;
 import jakarta.enterprise.inject.Instance;
 import jakarta.inject.Inject;
@@ -16,6 +17,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
+import org.potlife.event.EventApplied;
 import org.potlife.event.EventEffect;
 import org.potlife.event.EventEffect.Verdict;
 import org.potlife.event.EventReporters;
@@ -38,6 +40,7 @@ class EventIntake {
   private final Map<String, EventEffect<?>> effects;
   private final Shops shops;
   private final Bodies bodies;
+  private final Event<EventApplied> applied;
   private final Caller caller;
   private final Clock clock;
 
@@ -46,12 +49,14 @@ class EventIntake {
       @Any Instance<EventEffect<?>> effects,
       Shops shops,
       Bodies bodies,
+      Event<EventApplied> applied,
       Caller caller,
       Clock clock) {
     this.effects =
         effects.stream().collect(Collectors.toMap(EventEffect::type, Function.identity()));
     this.shops = shops;
     this.bodies = bodies;
+    this.applied = applied;
     this.caller = caller;
     this.clock = clock;
   }
@@ -119,10 +124,12 @@ class EventIntake {
     }
   }
 
-  private static <D extends Record> Verdict apply(Told<D> told, Instant now) {
+  private <D extends Record> Verdict apply(Told<D> told, Instant now) {
     Verdict verdict = told.effect().apply(told.event(), told.data());
     ShopEventEntity.record(told.event(), verdict.contradiction(), now);
-    if (verdict.contradiction() != null) {
+    if (verdict.contradiction() == null) {
+      applied.fire(new EventApplied(told.event()));
+    } else {
       LOG.infof(
           "Event %s of %s is parked: %s",
           told.event().id(), told.event().type(), verdict.contradiction());

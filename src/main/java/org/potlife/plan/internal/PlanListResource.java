@@ -36,6 +36,7 @@ import org.potlife.plan.list.ActivationList;
 import org.potlife.plan.list.BeltList;
 import org.potlife.plan.list.ChangeList;
 import org.potlife.plan.list.LateList;
+import org.potlife.plan.list.PlanDrawing;
 import org.potlife.plan.list.PlanIndex;
 import org.potlife.plan.list.PlanOverview;
 import org.potlife.plan.list.PressList;
@@ -177,6 +178,21 @@ public class PlanListResource {
             Optional.ofNullable(against).flatMap(before -> plans.getPlan(plant, before).sheet()));
     return Response.ok(
             ListAnswer.of(plan.summary(), index.zone().getId(), changes),
+            MediaType.APPLICATION_JSON_TYPE)
+        .build();
+  }
+
+  @GET
+  @Path("drawing")
+  @Operation(summary = "The whole plan as it is drawn: presses, belts, batches and drying loads")
+  @APIResponse(
+      responseCode = "200",
+      content = @Content(schema = @Schema(implementation = PlanDrawing.class)))
+  public Response drawing(@PathParam("plant") String plant, @PathParam("id") String id) {
+    StoredPlan plan = plans.getPlan(plant, id);
+    PlanIndex index = plan.index().orElseThrow(() -> notStanding(plan));
+    return Response.ok(
+            ListAnswer.of(plan.summary(), index.zone().getId(), PlanDrawing.of(index)),
             MediaType.APPLICATION_JSON_TYPE)
         .build();
   }
