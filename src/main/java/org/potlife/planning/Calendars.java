@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.potlife.shop.Closure;
+import org.potlife.shop.Press;
+import org.potlife.shop.Press.ExtraShift;
 import org.potlife.shop.Shift;
 import org.potlife.simulation.StaffedTime;
 
@@ -19,8 +21,17 @@ final class Calendars {
 
   private Calendars() {}
 
-  static StaffedTime staffed(
-      List<Shift> shifts, List<Closure> closures, Horizon horizon, int maxPauseS) {
+  /** Staffed time of a press; an extra shift counts as overtime where no other one is. */
+  static StaffedTime staffed(Press press, Horizon horizon, int maxPauseS) {
+    return staffed(press.shifts(), press.extraShifts(), press.closures(), horizon, maxPauseS);
+  }
+
+  private static StaffedTime staffed(
+      List<Shift> shifts,
+      List<ExtraShift> extra,
+      List<Closure> closures,
+      Horizon horizon,
+      int maxPauseS) {
     List<Stretch> stretches = new ArrayList<>();
     for (int day = -1; day <= horizon.days(); day++) {
       LocalDate date = horizon.firstDay().plusDays(day);
@@ -28,6 +39,14 @@ final class Calendars {
         if (shift.days().contains(date.getDayOfWeek())) {
           stretches.addAll(of(shift, date, horizon));
         }
+      }
+    }
+    for (ExtraShift once : extra) {
+      int from = horizon.seconds(once.from());
+      int to = horizon.secondsUp(once.to());
+      stretches = without(stretches, from, to);
+      if (to > from) {
+        stretches.add(new Stretch(from, to, true));
       }
     }
     for (Closure closure : closures) {
@@ -41,7 +60,7 @@ final class Calendars {
   static StaffedTime room(List<Shift> shifts, List<Closure> closures, Horizon horizon) {
     List<Shift> plain =
         shifts.stream().map(s -> new Shift(s.days(), s.from(), s.to(), s.breaks(), false)).toList();
-    return staffed(plain, closures, horizon, 0);
+    return staffed(plain, List.of(), closures, horizon, 0);
   }
 
   private static List<Stretch> of(Shift shift, LocalDate date, Horizon horizon) {

@@ -7,11 +7,16 @@ import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.potlife.audit.AuditReport;
+import org.potlife.floor.Floor;
+import org.potlife.floor.FloorReport;
+import org.potlife.order.Order;
 import org.potlife.order.Orders;
 import org.potlife.plan.PlanBasis;
 import org.potlife.plan.PlanChange;
@@ -32,12 +37,16 @@ class SolveStore {
   /** A plan whose search ended the process this often is given up. */
   static final int MOST_ATTEMPTS = 5;
 
+  /** So long the garments and screens of a finished order may still be about. */
+  private static final Duration FINISHED_KEPT = Duration.ofHours(24);
+
   private final EntityManager entities;
   private final PlanMapping mapping;
   private final Shops shops;
   private final Orders orders;
   private final Rooms rooms;
   private final InkBook ink;
+  private final Floor floor;
   private final Event<PlanChange> changes;
   private final Clock clock;
 
@@ -49,6 +58,7 @@ class SolveStore {
       Orders orders,
       Rooms rooms,
       InkBook ink,
+      Floor floor,
       Event<PlanChange> changes,
       Clock clock) {
     this.entities = entities;
@@ -57,6 +67,7 @@ class SolveStore {
     this.orders = orders;
     this.rooms = rooms;
     this.ink = ink;
+    this.floor = floor;
     this.changes = changes;
     this.clock = clock;
   }
@@ -87,13 +98,18 @@ class SolveStore {
     Optional<PlanEntity> published = findPublished(e.plant);
     Instant plannedAt = clock.instant().truncatedTo(ChronoUnit.SECONDS);
     RoomState reported = rooms.stateAt(e.plant, plannedAt);
+    List<Order> toPlan = new ArrayList<>(orders.listOpen(e.plant));
+    toPlan.addAll(orders.listFinishedSince(e.plant, plannedAt.minus(FINISHED_KEPT)));
+    FloorReport told =
+        floor.reportAt(e.plant, toPlan.stream().map(Order::reference).toList(), plannedAt);
     PlanBasis basis =
         new PlanBasis(
-            reported.standing(shop.shop()),
-            orders.listOpen(e.plant),
+            told.standing(reported.standing(shop.shop())),
+            toPlan,
             published.map(p -> p.id).orElse(null),
             reported,
-            ink.reportAt(e.plant, plannedAt));
+            ink.reportAt(e.plant, plannedAt),
+            told);
     e.attempts++;
     e.dataStamp = shop.dataStamp();
     e.plannedAt = plannedAt;
@@ -108,7 +124,8 @@ class SolveStore {
             e.solveSeconds,
             e.seed,
             basis.rooms(),
-            basis.ink());
+            basis.ink(),
+            basis.floor());
     return Optional.of(new Begun(request, basis, e.publishWhenSound));
   }
 
