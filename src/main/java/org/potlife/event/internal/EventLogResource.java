@@ -1,5 +1,6 @@
 package org.potlife.event.internal;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
@@ -17,6 +18,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.json.Bodies;
 import org.potlife.platform.problem.ProblemException;
 
@@ -24,6 +26,7 @@ import org.potlife.platform.problem.ProblemException;
 @Path("/api/v1/plants/{plant}/events")
 @Tag(name = "events")
 @Produces(MediaType.APPLICATION_JSON)
+@RolesAllowed(Roles.PLANNER)
 public class EventLogResource {
 
   private static final String ALL = "all";
@@ -47,6 +50,7 @@ public class EventLogResource {
   @APIResponse(
       responseCode = "200",
       content = @Content(schema = @Schema(implementation = LogEntry.Page.class)))
+  @RolesAllowed(Roles.VIEWER)
   public LogEntry.Page list(
       @PathParam("plant") String plant,
       @QueryParam("state") @DefaultValue(ALL) String state,

@@ -1,5 +1,6 @@
 package org.potlife.plan.internal;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
@@ -14,12 +15,14 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.json.Bodies;
 
 /** Questions to the plan in force. */
 @Path("/api/v1/plants/{plant}/what-if")
 @Tag(name = "plans")
 @Produces(MediaType.APPLICATION_JSON)
+@RolesAllowed(Roles.PLANNER)
 public class WhatIfResource {
 
   private final WhatIfDesk desk;
