@@ -142,7 +142,8 @@ class SolveJob {
         check.check(begun.basis(), sheet, before),
         before.map(
             published ->
-                ChangeList.of(begun.basis().index(sheet),
+                ChangeList.of(
+                    begun.basis().index(sheet),
                     begun.basis().published(),
                     Optional.of(published))));
   }
