@@ -26,7 +26,7 @@ import org.potlife.platform.problem.ProblemException;
 @Path("/api/v1/plants/{plant}/events")
 @Tag(name = "events")
 @Produces(MediaType.APPLICATION_JSON)
-@RolesAllowed(Roles.VIEWER)
+@RolesAllowed(Roles.PLANNER)
 public class EventLogResource {
 
   private static final String ALL = "all";
@@ -50,6 +50,7 @@ public class EventLogResource {
   @APIResponse(
       responseCode = "200",
       content = @Content(schema = @Schema(implementation = LogEntry.Page.class)))
+  @RolesAllowed(Roles.VIEWER)
   public LogEntry.Page list(
       @PathParam("plant") String plant,
       @QueryParam("state") @DefaultValue(ALL) String state,
