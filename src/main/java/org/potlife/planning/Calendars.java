@@ -15,12 +15,17 @@ import org.potlife.simulation.StaffedTime;
  */
 final class Calendars {
 
-  private record Stretch(int from, int to, boolean overtime) {}
+  record Stretch(int from, int to, boolean overtime) {}
 
   private Calendars() {}
 
   static StaffedTime staffed(
       List<Shift> shifts, List<Closure> closures, Horizon horizon, int maxPauseS) {
+    return build(stretches(shifts, closures, horizon), maxPauseS);
+  }
+
+  /** The staffed stretches, sorted and apart. */
+  static List<Stretch> stretches(List<Shift> shifts, List<Closure> closures, Horizon horizon) {
     List<Stretch> stretches = new ArrayList<>();
     for (int day = -1; day <= horizon.days(); day++) {
       LocalDate date = horizon.firstDay().plusDays(day);
@@ -34,7 +39,7 @@ final class Calendars {
       stretches =
           without(stretches, horizon.seconds(closure.from()), horizon.secondsUp(closure.to()));
     }
-    return build(apart(stretches), maxPauseS);
+    return apart(stretches);
   }
 
   /** Staffed time of a room: who follows on without a gap goes on with the work. */

@@ -310,6 +310,8 @@ final class RandomShops {
         null,
         null,
         null,
+        null,
+        null,
         null);
   }
 }
