@@ -70,8 +70,7 @@ class ListFilesTest {
                     List.of("P1 is down", "by choice"))),
             List.of("B-1"),
             List.of("C-1"),
-            List.of(
-                new ChangeList.Promised("A-1", "Yard", before, before.plusMinutes(30), 0, 30)));
+            List.of(new ChangeList.Promised("A-1", "Yard", before, before.plusMinutes(30), 0, 30)));
 
     List<CSVRecord> rows = read(ChangeCsv.of(changes));
 
