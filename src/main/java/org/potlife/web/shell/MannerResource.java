@@ -1,5 +1,6 @@
 package org.potlife.web.shell;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.FormParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -8,9 +9,11 @@ import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.time.Duration;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.potlife.platform.access.Roles;
 
 /** Keeps on the device how it shows figures. */
 @Path("/manner")
+@RolesAllowed(Roles.VIEWER)
 public class MannerResource {
 
   private static final int A_YEAR_S = (int) Duration.ofDays(365).toSeconds();
