@@ -70,7 +70,8 @@ public class EventStreamResource {
     EventTypes wanted = wanted(types);
     Optional<Long> after = number(lastEventId != null ? lastEventId : lastEventIdByQuery);
     StreamReader reader =
-        new StreamReader(plant, hub, outbox, after, () -> request.response().reset());
+        new StreamReader(
+            plant, hub, outbox, after, () -> request.response().reset(), System::nanoTime);
     hub.enter(reader);
     return reader.pages().onItem().transformToIterable(page -> written(page, wanted, sse));
   }
