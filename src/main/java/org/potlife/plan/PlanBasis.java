@@ -4,6 +4,7 @@ import java.util.List;
 import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.plan.list.PlanIndex;
+import org.potlife.planning.Instructions;
 import org.potlife.room.RoomState;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.shop.Shop;
@@ -16,14 +17,21 @@ import org.potlife.shop.Shop;
  * @param published id of the plan in force at that time, whose frozen runs had to stay; or null
  * @param rooms what the screen room had reported up to that time
  * @param ink what the ink room had told up to that time
+ * @param instructions what the planner had decided himself
  */
 public record PlanBasis(
-    Shop shop, List<Order> orders, String published, RoomState rooms, InkReport ink) {
+    Shop shop,
+    List<Order> orders,
+    String published,
+    RoomState rooms,
+    InkReport ink,
+    Instructions instructions) {
 
   public PlanBasis {
     orders = List.copyOf(orders);
     rooms = rooms == null ? RoomState.NOTHING : rooms;
     ink = ink == null ? InkReport.NOTHING : ink;
+    instructions = instructions == null ? Instructions.NONE : instructions;
   }
 
   /** A plan that was made from this, to make lists from. */

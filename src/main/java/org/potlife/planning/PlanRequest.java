@@ -22,6 +22,7 @@ import org.potlife.shop.Shop;
  * @param seed seed of the search
  * @param rooms what the rooms have reported up to the present moment
  * @param ink what the ink room has told up to the present moment
+ * @param instructions what the planner has decided himself
  */
 public record PlanRequest(
     Shop shop,
@@ -32,10 +33,27 @@ public record PlanRequest(
     int solveSeconds,
     long seed,
     RoomState rooms,
-    InkReport ink) {
+    InkReport ink,
+    Instructions instructions) {
 
   public PlanRequest {
     orders = List.copyOf(orders);
+    instructions = instructions == null ? Instructions.NONE : instructions;
+  }
+
+  /** Of a plant whose planner has decided nothing himself. */
+  public PlanRequest(
+      Shop shop,
+      List<Order> orders,
+      LocalDate day,
+      Instant plannedAt,
+      Optional<PlanSheet> published,
+      int solveSeconds,
+      long seed,
+      RoomState rooms,
+      InkReport ink) {
+    this(
+        shop, orders, day, plannedAt, published, solveSeconds, seed, rooms, ink, Instructions.NONE);
   }
 
   /** Of a plant whose rooms have reported nothing. */
@@ -57,5 +75,11 @@ public record PlanRequest(
         seed,
         RoomState.NOTHING,
         InkReport.NOTHING);
+  }
+
+  /** The same request under other instructions. */
+  public PlanRequest under(Instructions other) {
+    return new PlanRequest(
+        shop, orders, day, plannedAt, published, solveSeconds, seed, rooms, ink, other);
   }
 }

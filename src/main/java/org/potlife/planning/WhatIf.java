@@ -190,7 +190,8 @@ public final class WhatIf {
         request.solveSeconds(),
         request.seed(),
         request.rooms(),
-        request.ink());
+        request.ink(),
+        request.instructions());
   }
 
   private static Answer compare(PlanSheet now, PlanSheet then) {

@@ -38,6 +38,7 @@ class SolveStore {
   private final Orders orders;
   private final Rooms rooms;
   private final InkBook ink;
+  private final InstructionBook instructions;
   private final Event<PlanChange> changes;
   private final Clock clock;
 
@@ -49,6 +50,7 @@ class SolveStore {
       Orders orders,
       Rooms rooms,
       InkBook ink,
+      InstructionBook instructions,
       Event<PlanChange> changes,
       Clock clock) {
     this.entities = entities;
@@ -57,6 +59,7 @@ class SolveStore {
     this.orders = orders;
     this.rooms = rooms;
     this.ink = ink;
+    this.instructions = instructions;
     this.changes = changes;
     this.clock = clock;
   }
@@ -93,7 +96,8 @@ class SolveStore {
             orders.listOpen(e.plant),
             published.map(p -> p.id).orElse(null),
             reported,
-            ink.reportAt(e.plant, plannedAt));
+            ink.reportAt(e.plant, plannedAt),
+            instructions.get(e.plant).instructions());
     e.attempts++;
     e.dataStamp = shop.dataStamp();
     e.plannedAt = plannedAt;
@@ -108,7 +112,8 @@ class SolveStore {
             e.solveSeconds,
             e.seed,
             basis.rooms(),
-            basis.ink());
+            basis.ink(),
+            basis.instructions());
     return Optional.of(new Begun(request, basis, e.publishWhenSound));
   }
 

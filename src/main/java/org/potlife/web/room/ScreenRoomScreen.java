@@ -122,7 +122,8 @@ public class ScreenRoomScreen {
     RoomPlan.Day found = plan.find(shell, asked).orElse(null);
     if (found == null) {
       LocalDate day = Screens.day(asked, shell.today());
-      return new Jobs(null, day, only, List.of(), List.of(), 0, List.of(), List.of(), places, limit);
+      return new Jobs(
+          null, day, only, List.of(), List.of(), 0, List.of(), List.of(), places, limit);
     }
     ScreenJobs day =
         new ScreenJobs(found.plan(), found.day(), book.list(shell.plant(), shell.now()));
