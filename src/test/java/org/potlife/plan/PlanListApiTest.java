@@ -95,6 +95,20 @@ class PlanListApiTest {
   }
 
   @Test
+  void thePlanInForceIsACalendarForEachPress() {
+    String press = given().get(plan + "/presses").jsonPath().getString("presses[0].press");
+    String feed = "/api/v1/plants/" + plant.id() + "/presses/" + press + "/calendar.ics";
+
+    Response calendar = given().get(feed);
+
+    assertThat(calendar.contentType()).isEqualToIgnoringCase("text/calendar;charset=utf-8");
+    assertThat(calendar.asString()).startsWith("BEGIN:VCALENDAR\r\n").contains("BEGIN:VEVENT");
+    assertThat(given().header("If-None-Match", calendar.header("ETag")).get(feed).statusCode())
+        .isEqualTo(304);
+    assertThat(given().get(feed.replace(press, "P99")).statusCode()).isEqualTo(404);
+  }
+
+  @Test
   void aDayOrFormatThatIsNoneIsRefused() {
     assertThat(given().get(plan + "/activations?day=monday").statusCode()).isEqualTo(400);
     assertThat(given().get(plan + "/activations?format=xls").statusCode()).isEqualTo(400);

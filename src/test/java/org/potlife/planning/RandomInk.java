@@ -25,13 +25,15 @@ final class RandomInk {
   private RandomInk() {}
 
   /**
-   * @param before what was told before; a mark stays
+   * @param before what was told before; a mark stays, and what was learned is not forgotten
    */
   static InkReport told(RandomCase shop, InkReport before, long seed) {
     Random random = new Random(seed);
     OffsetDateTime now = shop.plannedAt().atOffset(ZoneOffset.UTC);
     return new InkReport(
-        marked(shop.published(), before, now, random), stock(shop, random), learned(shop, random));
+        marked(shop.published(), before, now, random),
+        stock(shop, random),
+        learned(shop, before, random));
   }
 
   /** The same containers for all plans of a shop; only what is in them differs. */
@@ -57,7 +59,21 @@ final class RandomInk {
     return stock;
   }
 
-  private static List<LearnedGrams> learned(RandomCase shop, Random random) {
+  private static List<LearnedGrams> learned(RandomCase shop, InkReport before, Random random) {
+    List<LearnedGrams> learned = learnedNow(shop, random);
+    Set<List<Object>> renewed =
+        learned.stream().map(RandomInk::artwork).collect(Collectors.toSet());
+    before.learned().stream()
+        .filter(earlier -> !renewed.contains(artwork(earlier)))
+        .forEach(learned::add);
+    return learned;
+  }
+
+  private static List<Object> artwork(LearnedGrams of) {
+    return List.of(of.design(), of.position(), of.ink(), of.meshPerCm(), of.threadUm());
+  }
+
+  private static List<LearnedGrams> learnedNow(RandomCase shop, Random random) {
     List<LearnedGrams> learned = new ArrayList<>();
     for (Order order : shop.orders()) {
       for (Print print : order.prints()) {

@@ -79,11 +79,10 @@ class WhatIfTest {
   @Test
   void withAFurtherShiftLessIsLate() {
     PlanRequest request =
-        inForce(List.of(logo("A-1", "08:00"), print("A-2").quantity(3000).due("16:00").build()));
-    Shift late =
-        new Shift(
-            List.of(DAY.getDayOfWeek()), LocalTime.of(22, 0), LocalTime.of(23, 59), null, true);
-    WhatIf.Answer answer = ask(request, new WhatIf.FurtherShift("P1", late));
+        inForce(List.of(logo("A-1", "08:00"), print("A-2").quantity(6200).due("22:00").build()));
+    Shift early =
+        new Shift(List.of(DAY.getDayOfWeek()), LocalTime.of(2, 0), LocalTime.of(6, 0), null, true);
+    WhatIf.Answer answer = ask(request, new WhatIf.FurtherShift("P1", early));
     assertThat(answer.weightedLateMinutesNow()).isPositive();
     assertThat(answer.weightedLateMinutesThen()).isLessThan(answer.weightedLateMinutesNow());
   }

@@ -3,6 +3,7 @@ package org.potlife.order.internal;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
@@ -21,6 +22,7 @@ import org.potlife.order.Order;
 import org.potlife.order.OrderCheck;
 import org.potlife.order.OrderTable;
 import org.potlife.order.OrderTable.Wrong;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.json.Bodies;
 import org.potlife.platform.problem.ProblemException;
 import org.potlife.shop.Shop;
@@ -30,6 +32,7 @@ import org.potlife.shop.Shops;
 @Path("/api/v1/plants/{plant}/order-table")
 @Tag(name = "orders")
 @Produces(MediaType.APPLICATION_JSON)
+@RolesAllowed({Roles.PLANNER, Roles.ERP})
 public class OrderTableResource {
 
   private final Shops shops;

@@ -1,5 +1,6 @@
 package org.potlife.plan.internal;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
@@ -23,6 +24,7 @@ import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.potlife.planning.Instructions;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.http.Preconditions;
 import org.potlife.platform.json.Bodies;
 import org.potlife.platform.problem.FieldError;
@@ -34,6 +36,7 @@ import org.potlife.shop.Shops;
 @Path("/api/v1/plants/{plant}/instructions")
 @Tag(name = "plans")
 @Produces(MediaType.APPLICATION_JSON)
+@RolesAllowed(Roles.PLANNER)
 public class InstructionResource {
 
   private final Shops shops;
@@ -50,6 +53,7 @@ public class InstructionResource {
   }
 
   @GET
+  @RolesAllowed(Roles.VIEWER)
   @Transactional
   @Operation(summary = "What the planner has decided himself, with its ETag")
   @APIResponse(

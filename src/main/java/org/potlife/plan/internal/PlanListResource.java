@@ -1,5 +1,6 @@
 package org.potlife.plan.internal;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -40,6 +41,7 @@ import org.potlife.plan.list.PlanIndex;
 import org.potlife.plan.list.PlanOverview;
 import org.potlife.plan.list.PressList;
 import org.potlife.plan.list.ScreenList;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.problem.ProblemException;
 
 /**
@@ -49,6 +51,7 @@ import org.potlife.platform.problem.ProblemException;
 @Path("/api/v1/plants/{plant}/plans/{id}")
 @Tag(name = "lists", description = "What each room reads; JSON, or CSV by Accept or ?format=csv")
 @Produces({MediaType.APPLICATION_JSON, PlanListResource.CSV})
+@RolesAllowed(Roles.VIEWER)
 public class PlanListResource {
 
   static final String CSV = "text/csv";
@@ -130,6 +133,7 @@ public class PlanListResource {
   @APIResponse(
       responseCode = "200",
       content = @Content(schema = @Schema(implementation = LateList.class)))
+  @RolesAllowed({Roles.VIEWER, Roles.ERP})
   public Response late(
       @PathParam("plant") String plant,
       @PathParam("id") String id,
@@ -145,6 +149,7 @@ public class PlanListResource {
   @APIResponse(
       responseCode = "200",
       content = @Content(schema = @Schema(implementation = PlanOverview.class)))
+  @RolesAllowed({Roles.VIEWER, Roles.ERP})
   public Response promises(
       @PathParam("plant") String plant,
       @PathParam("id") String id,

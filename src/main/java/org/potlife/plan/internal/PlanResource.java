@@ -1,5 +1,6 @@
 package org.potlife.plan.internal;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.DefaultValue;
@@ -27,6 +28,7 @@ import org.potlife.plan.PlanSummary;
 import org.potlife.plan.Plans;
 import org.potlife.plan.Publication;
 import org.potlife.plan.StoredPlan;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.http.Preconditions;
 import org.potlife.platform.json.Bodies;
 import org.potlife.platform.problem.Problem;
@@ -64,6 +66,7 @@ public class PlanResource {
       description = "Location is the plan, whose state moves from solving to draft or failed",
       content = @Content(schema = @Schema(implementation = PlanView.class)))
   @APIResponse(responseCode = "422", description = "errors lists every value that cannot be taken")
+  @RolesAllowed(Roles.PLANNER)
   public Response request(
       @PathParam("plant") String plant,
       @RequestBody(content = @Content(schema = @Schema(implementation = PlanBody.class)))
@@ -84,6 +87,7 @@ public class PlanResource {
 
   @GET
   @Operation(summary = "The plans of the plant, the newest first")
+  @RolesAllowed({Roles.VIEWER, Roles.ERP})
   public List<PlanSummary> list(
       @PathParam("plant") String plant, @QueryParam("limit") @DefaultValue("50") int limit) {
     if (limit < 1 || limit > LONGEST_LIST) {
@@ -98,6 +102,7 @@ public class PlanResource {
   @APIResponse(
       responseCode = "200",
       content = @Content(schema = @Schema(implementation = PlanView.class)))
+  @RolesAllowed({Roles.VIEWER, Roles.ERP})
   public Response get(@PathParam("plant") String plant, @PathParam("id") String id) {
     return view(plans.getPlan(plant, id));
   }
@@ -115,6 +120,7 @@ public class PlanResource {
       responseCode = "409",
       description = "findings lists the broken rules",
       content = @Content(schema = @Schema(implementation = RefusedPublication.class)))
+  @RolesAllowed(Roles.PLANNER)
   public Response publish(@PathParam("plant") String plant, @PathParam("id") String id) {
     Publication publication = plans.publish(plant, id);
     return publication.published()
@@ -132,6 +138,7 @@ public class PlanResource {
   @APIResponse(
       responseCode = "202",
       content = @Content(schema = @Schema(implementation = PlanView.class)))
+  @RolesAllowed(Roles.PLANNER)
   public Response stop(@PathParam("plant") String plant, @PathParam("id") String id) {
     StoredPlan plan = plans.stop(plant, id);
     return tagged(Response.accepted(PlanView.of(plan)), plan).build();

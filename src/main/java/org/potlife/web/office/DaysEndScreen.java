@@ -1,5 +1,6 @@
 package org.potlife.web.office;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -12,6 +13,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.potlife.platform.access.Roles;
 import org.potlife.room.InkBook;
 import org.potlife.room.InkContainer;
 import org.potlife.web.shell.Job;
@@ -21,6 +23,7 @@ import org.potlife.web.shell.Shell;
 /** What is left at the end of a day, and where its ink went. */
 @Path("/plants/{plant}/days-end")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed(Roles.VIEWER)
 public class DaysEndScreen {
 
   private final Screens screens;

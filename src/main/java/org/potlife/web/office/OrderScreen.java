@@ -1,5 +1,6 @@
 package org.potlife.web.office;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.DefaultValue;
 import jakarta.ws.rs.GET;
@@ -12,6 +13,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.eclipse.microprofile.openapi.annotations.Operation;
@@ -20,12 +22,14 @@ import org.potlife.order.OrderQuery;
 import org.potlife.order.OrderState;
 import org.potlife.order.OrderTable;
 import org.potlife.order.Orders;
+import org.potlife.order.Promise;
 import org.potlife.order.PromiseLookup;
 import org.potlife.order.StoredOrder;
 import org.potlife.plan.Plans;
 import org.potlife.plan.StoredPlan;
 import org.potlife.plan.list.PlanDrawing;
 import org.potlife.plan.list.PlanIndex;
+import org.potlife.platform.access.Roles;
 import org.potlife.web.shell.Job;
 import org.potlife.web.shell.Screens;
 import org.potlife.web.shell.Shell;
@@ -33,6 +37,7 @@ import org.potlife.web.shell.Shell;
 /** Orders with their promises: the list, one of them, the table to take in. */
 @Path("/plants/{plant}")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed(Roles.VIEWER)
 public class OrderScreen {
 
   /** Orders that a search looks through. */
@@ -113,14 +118,11 @@ public class OrderScreen {
 
   private OrderDesk desk(String plant, String state, String text, boolean late, int from) {
     List<StoredOrder> all = all(plant, state);
+    Map<String, Promise> promised = promises.listPromises(plant);
     List<OrderDesk.Row> found =
         all.stream()
             .filter(stored -> text.isEmpty() || speaksOf(stored.order(), text))
-            .map(
-                stored ->
-                    new OrderDesk.Row(
-                        stored,
-                        promises.findPromise(plant, stored.order().reference()).orElse(null)))
+            .map(stored -> new OrderDesk.Row(stored, promised.get(stored.order().reference())))
             .filter(row -> !late || row.troubled())
             .toList();
     return new OrderDesk(

@@ -1,5 +1,6 @@
 package org.potlife.web.office;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -8,6 +9,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.potlife.platform.access.Roles;
 import org.potlife.web.shell.Job;
 import org.potlife.web.shell.Screens;
 
@@ -17,6 +19,7 @@ import org.potlife.web.shell.Screens;
  */
 @Path("/plants/{plant}/shop")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed(Roles.VIEWER)
 public class ShopScreen {
 
   private final Screens screens;

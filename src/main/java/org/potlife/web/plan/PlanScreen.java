@@ -1,5 +1,6 @@
 package org.potlife.web.plan;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -21,6 +22,7 @@ import org.potlife.plan.list.ChangeList;
 import org.potlife.plan.list.LateList;
 import org.potlife.plan.list.PlanDrawing;
 import org.potlife.plan.list.PlanIndex;
+import org.potlife.platform.access.Roles;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.shop.Shop;
 import org.potlife.shop.Shops;
@@ -31,6 +33,7 @@ import org.potlife.web.shell.Shell;
 /** The planner's screen of a plant. */
 @Path("/plants/{plant}/plan")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed(Roles.VIEWER)
 public class PlanScreen {
 
   /** How many plans there are to choose from. */

@@ -1,5 +1,6 @@
 package org.potlife.web.room;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -17,6 +18,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.potlife.plan.list.ActivationList;
+import org.potlife.platform.access.Roles;
 import org.potlife.room.InkBook;
 import org.potlife.room.InkContainer;
 import org.potlife.web.shell.Job;
@@ -26,6 +28,7 @@ import org.potlife.web.shell.Shell;
 /** The ink room's screen: what to weigh, when to activate, what must be gone. */
 @Path("/plants/{plant}/ink-room")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed(Roles.VIEWER)
 public class InkRoomScreen {
 
   /** Longer than any pot life. */

@@ -1,5 +1,6 @@
 package org.potlife.web.room;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -13,6 +14,7 @@ import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.potlife.plan.list.PressList;
 import org.potlife.plan.list.PressList.PressDay;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.problem.ProblemException;
 import org.potlife.shop.Shops;
 import org.potlife.web.shell.Job;
@@ -22,6 +24,7 @@ import org.potlife.web.shell.Shell;
 /** The press crews' screens: choose a press, then its runs in order. */
 @Path("/plants/{plant}/presses")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed(Roles.VIEWER)
 public class PressScreen {
 
   private final Screens screens;

@@ -1,5 +1,6 @@
 package org.potlife.web.room;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.potlife.plan.list.ScreenList.Frame;
+import org.potlife.platform.access.Roles;
 import org.potlife.room.ClimateReading;
 import org.potlife.room.ScreenBook;
 import org.potlife.screen.Cabinet;
@@ -25,6 +27,7 @@ import org.potlife.web.shell.Shell;
 /** The screen room's screen: stages, cabinet loads, the air. */
 @Path("/plants/{plant}/screen-room")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed(Roles.VIEWER)
 public class ScreenRoomScreen {
 
   /** How many jobs a list shows until somebody asks for all. */

@@ -1,6 +1,7 @@
 package org.potlife.web.shell;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -14,11 +15,13 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.potlife.plan.PlanSummary;
 import org.potlife.plan.Plans;
 import org.potlife.plan.StoredPlan;
+import org.potlife.platform.access.Roles;
 import org.potlife.shop.Shops;
 
 /** What a screen asks again and again to know whether it still shows what is. */
 @Path("/plants/{plant}/pulse")
 @Produces(MediaType.APPLICATION_JSON)
+@RolesAllowed(Roles.VIEWER)
 public class Pulse {
 
   private final Shops shops;

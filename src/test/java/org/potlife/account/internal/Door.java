@@ -1,0 +1,127 @@
+package org.potlife.account.internal;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import io.quarkus.security.Authenticated;
+import jakarta.annotation.security.DenyAll;
+import jakarta.annotation.security.PermitAll;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.HttpMethod;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.Produces;
+import java.lang.annotation.Annotation;
+import java.lang.reflect.AnnotatedElement;
+import java.lang.reflect.Method;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * A method of a resource class: what it answers and who may call it.
+ *
+ * @param verb GET, POST, …
+ * @param path with names in braces
+ * @param declared whether method or class says who may call it
+ * @param roles who may; empty for everybody who is known
+ * @param forAll whether strangers may as well
+ */
+record Door(
+    String verb,
+    String path,
+    boolean declared,
+    Set<String> roles,
+    boolean forAll,
+    String takes,
+    String gives,
+    String code) {
+
+  /** All that the service answers. */
+  static List<Door> all() {
+    return new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("org.potlife")
+            .stream()
+            .filter(type -> type.isAnnotatedWith(Path.class))
+            .map(JavaClass::reflect)
+            .flatMap(Door::of)
+            .toList();
+  }
+
+  private static Stream<Door> of(Class<?> resource) {
+    return Arrays.stream(resource.getDeclaredMethods())
+        .flatMap(method -> verb(method).map(verb -> of(resource, method, verb)).stream());
+  }
+
+  private static Door of(Class<?> resource, Method method, String verb) {
+    Optional<AnnotatedElement> says =
+        Stream.<AnnotatedElement>of(method, resource).filter(Door::says).findFirst();
+    RolesAllowed roles =
+        says.map(element -> element.getAnnotation(RolesAllowed.class)).orElse(null);
+    return new Door(
+        verb,
+        path(resource, method),
+        says.isPresent(),
+        roles == null ? Set.of() : new TreeSet<>(Arrays.asList(roles.value())),
+        says.filter(element -> element.isAnnotationPresent(PermitAll.class)).isPresent(),
+        Optional.ofNullable(either(Consumes.class, method, resource))
+            .map(consumes -> consumes.value()[0])
+            .orElse("application/json"),
+        Optional.ofNullable(either(Produces.class, method, resource))
+            .map(produces -> produces.value()[0])
+            .orElse("*/*"),
+        resource.getSimpleName() + "." + method.getName());
+  }
+
+  private static <A extends Annotation> A either(Class<A> type, Method method, Class<?> resource) {
+    A own = method.getAnnotation(type);
+    return own == null ? resource.getAnnotation(type) : own;
+  }
+
+  private static boolean says(AnnotatedElement element) {
+    return Stream.of(RolesAllowed.class, PermitAll.class, DenyAll.class, Authenticated.class)
+        .anyMatch(element::isAnnotationPresent);
+  }
+
+  private static Optional<String> verb(Method method) {
+    return Arrays.stream(method.getAnnotations())
+        .map(annotation -> annotation.annotationType().getAnnotation(HttpMethod.class))
+        .filter(verb -> verb != null)
+        .map(HttpMethod::value)
+        .findFirst();
+  }
+
+  private static String path(Class<?> resource, Method method) {
+    Path own = method.getAnnotation(Path.class);
+    String whole =
+        "/" + resource.getAnnotation(Path.class).value() + "/" + (own == null ? "" : own.value());
+    String single = whole.replaceAll("/+", "/");
+    return single.length() > 1 && single.endsWith("/")
+        ? single.substring(0, single.length() - 1)
+        : single;
+  }
+
+  boolean ofPlant() {
+    return path.contains("{plant}");
+  }
+
+  boolean isPage() {
+    return !path.startsWith("/api/");
+  }
+
+  /** An address that this door answers; what is named in it does not exist but for the plant. */
+  String address(String plant) {
+    return path.replace("{plant}", plant)
+        .replaceAll("\\{[^}:]+:\\s*\\\\d\\{[^}]*}\\s*}", "999999999")
+        .replaceAll("\\{[^}]+}", "none");
+  }
+
+  @Override
+  public String toString() {
+    return verb + " " + path;
+  }
+}
