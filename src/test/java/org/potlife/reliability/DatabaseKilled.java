@@ -26,7 +26,9 @@ final class DatabaseKilled extends Killed {
   /** Arguments: number of kills, and how many minutes they may take. */
   public static void main(String... args) throws Exception {
     Path folder = Files.createTempDirectory("database-killed");
-    System.out.println(new DatabaseKilled(folder, 1).run(Integer.parseInt(args[0]), Duration.ofMinutes(Long.parseLong(args[1]))));
+    System.out.println(
+        new DatabaseKilled(folder, 1)
+            .run(Integer.parseInt(args[0]), Duration.ofMinutes(Long.parseLong(args[1]))));
     System.exit(0);
   }
 }

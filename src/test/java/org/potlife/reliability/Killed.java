@@ -74,7 +74,12 @@ abstract class Killed {
   }
 
   private Figures live(
-      int most, Duration atMost, DatabaseServer database, PackagedService service, Receiver erp, long begun)
+      int most,
+      Duration atMost,
+      DatabaseServer database,
+      PackagedService service,
+      Receiver erp,
+      long begun)
       throws Exception {
     String plant = service.address() + Yard.PATH;
     Gate gate = new Gate();
@@ -84,15 +89,12 @@ abstract class Killed {
     int kills = 0;
     while (kills < most && System.nanoTime() - begun < atMost.toNanos()) {
       kills++;
-      Thread.sleep(kills % LONG_LIFE == 0 ? random.nextInt(20_000, 30_000) : random.nextInt(100, 3000));
+      Thread.sleep(
+          kills % LONG_LIFE == 0 ? random.nextInt(20_000, 30_000) : random.nextInt(100, 3000));
       kill(database, service, random);
       System.out.printf(
           "kill %d of %d: %d writes, %d publications, event %d%n",
-          kills,
-          most,
-          writers.acknowledgedWrites(),
-          planner.published().size(),
-          witness.last());
+          kills, most, writers.acknowledgedWrites(), planner.published().size(), witness.last());
     }
     ready(service);
     awaitPublication(planner);

@@ -32,7 +32,9 @@ final class ServiceKilled extends Killed {
   /** Arguments: number of kills, and how many minutes they may take. */
   public static void main(String... args) throws Exception {
     Path folder = Files.createTempDirectory("service-killed");
-    System.out.println(new ServiceKilled(folder, 1).run(Integer.parseInt(args[0]), Duration.ofMinutes(Long.parseLong(args[1]))));
+    System.out.println(
+        new ServiceKilled(folder, 1)
+            .run(Integer.parseInt(args[0]), Duration.ofMinutes(Long.parseLong(args[1]))));
     System.exit(0);
   }
 }

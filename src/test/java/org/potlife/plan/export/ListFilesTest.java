@@ -12,6 +12,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.potlife.plan.PlanFixture;
+import org.potlife.plan.Stability;
 import org.potlife.plan.list.ActivationList;
 import org.potlife.plan.list.BeltList;
 import org.potlife.plan.list.ChangeList;
@@ -19,6 +20,7 @@ import org.potlife.plan.list.LateList;
 import org.potlife.plan.list.PlanIndex;
 import org.potlife.plan.list.PlanOverview;
 import org.potlife.plan.list.PressList;
+import org.potlife.plan.list.PromiseChange;
 import org.potlife.plan.list.ScreenList;
 
 class ListFilesTest {
@@ -54,10 +56,7 @@ class ListFilesTest {
     ChangeList changes =
         new ChangeList(
             "yard-1",
-            1,
-            100,
-            1,
-            4.2,
+            Stability.NOTHING,
             List.of(
                 new ChangeList.Move(
                     "A-1",
@@ -67,11 +66,15 @@ class ListFilesTest {
                     "P2",
                     before.plusMinutes(30),
                     30,
-                    List.of("P1 is down", "by choice"))),
+                    List.of("P1 is down"),
+                    "A-1 crest, front goes to P2, 30 min later.")),
             List.of("B-1"),
             List.of("C-1"),
             List.of(
-                new ChangeList.Promised("A-1", "Yard", before, before.plusMinutes(30), 0, 30)));
+                new PromiseChange(
+                    "A-1", "Yard", before, before.plusMinutes(30), 0, 30, true, "Later.")),
+            null,
+            List.of());
 
     List<CSVRecord> rows = read(ChangeCsv.of(changes));
 
@@ -79,7 +82,7 @@ class ListFilesTest {
         .extracting(r -> r.get("change"))
         .containsExactly("moved", "added", "gone", "promise");
     assertThat(rows.get(0).get("to")).isEqualTo("2026-12-01T08:30:00+01:00");
-    assertThat(rows.get(0).get("why")).isEqualTo("P1 is down; by choice");
+    assertThat(rows.get(0).get("text")).endsWith("30 min later.");
     assertThat(rows.get(1).get("run")).isEqualTo("B-1");
     assertThat(rows.get(3).get("lateMinutes")).isEqualTo("30");
   }
