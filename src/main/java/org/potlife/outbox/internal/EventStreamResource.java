@@ -1,5 +1,7 @@
 package org.potlife.outbox.internal;
 
+import org.potlife.platform.access.Roles;
+import jakarta.annotation.security.RolesAllowed;
 import io.smallrye.common.annotation.Blocking;
 import io.smallrye.mutiny.Multi;
 import io.vertx.core.http.HttpServerRequest;
@@ -28,6 +30,7 @@ import org.potlife.shop.Shops;
 /** What happens in a plant, live, as server-sent events. */
 @Path("/api/v1/plants/{plant}/events/stream")
 @Tag(name = "events")
+@RolesAllowed({Roles.VIEWER, Roles.ERP})
 public class EventStreamResource {
 
   private static final long RECONNECT_MS = 2000;

@@ -1,5 +1,7 @@
 package org.potlife.outbox.internal;
 
+import org.potlife.platform.access.Roles;
+import jakarta.annotation.security.RolesAllowed;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.inject.Inject;
@@ -38,6 +40,7 @@ import org.potlife.shop.Shops;
 @Path("/api/v1/plants/{plant}/webhooks")
 @Tag(name = "webhooks", description = "Who is told by a request what happens in a plant")
 @Produces(MediaType.APPLICATION_JSON)
+@RolesAllowed(Roles.PLANNER)
 public class HookResource {
 
   private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");

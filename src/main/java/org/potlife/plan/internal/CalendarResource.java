@@ -1,5 +1,7 @@
 package org.potlife.plan.internal;
 
+import org.potlife.platform.access.Roles;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -23,6 +25,7 @@ import org.potlife.shop.Shops;
 /** The plan in force as calendars, one per press. */
 @Path("/api/v1/plants/{plant}/presses/{press}/calendar.ics")
 @Tag(name = "lists")
+@RolesAllowed(Roles.VIEWER)
 public class CalendarResource {
 
   private static final String CALENDAR = "text/calendar";

@@ -1,5 +1,7 @@
 package org.potlife.web.plan;
 
+import org.potlife.platform.access.Roles;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -31,6 +33,7 @@ import org.potlife.web.shell.Shell;
 /** The planner's screen of a plant. */
 @Path("/plants/{plant}/plan")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed(Roles.VIEWER)
 public class PlanScreen {
 
   /** How many plans there are to choose from. */

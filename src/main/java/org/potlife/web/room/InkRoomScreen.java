@@ -1,5 +1,7 @@
 package org.potlife.web.room;
 
+import org.potlife.platform.access.Roles;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -26,6 +28,7 @@ import org.potlife.web.shell.Shell;
 /** The ink room's screen: what to weigh, when to activate, what must be gone. */
 @Path("/plants/{plant}/ink-room")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed(Roles.VIEWER)
 public class InkRoomScreen {
 
   /** Longer than any pot life. */

@@ -1,5 +1,7 @@
 package org.potlife.web.room;
 
+import org.potlife.platform.access.Roles;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -22,6 +24,7 @@ import org.potlife.web.shell.Shell;
 /** The press crews' screens: choose a press, then its runs in order. */
 @Path("/plants/{plant}/presses")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed(Roles.VIEWER)
 public class PressScreen {
 
   private final Screens screens;

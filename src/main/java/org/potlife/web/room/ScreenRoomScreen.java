@@ -1,5 +1,7 @@
 package org.potlife.web.room;
 
+import org.potlife.platform.access.Roles;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -25,6 +27,7 @@ import org.potlife.web.shell.Shell;
 /** The screen room's screen: stages, cabinet loads, the air. */
 @Path("/plants/{plant}/screen-room")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed(Roles.VIEWER)
 public class ScreenRoomScreen {
 
   /** How many jobs a list shows until somebody asks for all. */

@@ -1,5 +1,7 @@
 package org.potlife.web.shell;
 
+import org.potlife.platform.access.Roles;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.FormParam;
 import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
@@ -11,6 +13,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 
 /** Keeps on the device how it shows figures. */
 @Path("/manner")
+@RolesAllowed(Roles.VIEWER)
 public class MannerResource {
 
   private static final int A_YEAR_S = (int) Duration.ofDays(365).toSeconds();

@@ -1,5 +1,7 @@
 package org.potlife.web.shell;
 
+import org.potlife.platform.access.Roles;
+import jakarta.annotation.security.RolesAllowed;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
@@ -19,6 +21,7 @@ import org.potlife.shop.Shops;
 /** What a screen asks again and again to know whether it still shows what is. */
 @Path("/plants/{plant}/pulse")
 @Produces(MediaType.APPLICATION_JSON)
+@RolesAllowed(Roles.VIEWER)
 public class Pulse {
 
   private final Shops shops;
