@@ -1,10 +1,9 @@
 package org.potlife.outbox.internal;
 
-import org.potlife.platform.access.Roles;
-import jakarta.annotation.security.RolesAllowed;
 import io.smallrye.common.annotation.Blocking;
 import io.smallrye.mutiny.Multi;
 import io.vertx.core.http.HttpServerRequest;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
@@ -24,6 +23,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.ResponseHeader;
 import org.potlife.outbox.internal.StreamReader.Gap;
 import org.potlife.outbox.internal.StreamReader.Page;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.problem.ProblemException;
 import org.potlife.shop.Shops;
 
@@ -70,7 +70,8 @@ public class EventStreamResource {
     EventTypes wanted = wanted(types);
     Optional<Long> after = number(lastEventId != null ? lastEventId : lastEventIdByQuery);
     StreamReader reader =
-        new StreamReader(plant, hub, outbox, after, () -> request.response().reset());
+        new StreamReader(
+            plant, hub, outbox, after, () -> request.response().reset(), System::nanoTime);
     hub.enter(reader);
     return reader.pages().onItem().transformToIterable(page -> written(page, wanted, sse));
   }

@@ -1,9 +1,8 @@
 package org.potlife.outbox.internal;
 
-import org.potlife.platform.access.Roles;
-import jakarta.annotation.security.RolesAllowed;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
@@ -31,6 +30,7 @@ import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.potlife.outbox.internal.Webhook.Key;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.http.Preconditions;
 import org.potlife.platform.json.Bodies;
 import org.potlife.platform.problem.ProblemException;

@@ -1,6 +1,5 @@
 package org.potlife.web.plan;
 
-import org.potlife.platform.access.Roles;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
@@ -23,6 +22,7 @@ import org.potlife.plan.list.ChangeList;
 import org.potlife.plan.list.LateList;
 import org.potlife.plan.list.PlanDrawing;
 import org.potlife.plan.list.PlanIndex;
+import org.potlife.platform.access.Roles;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.shop.Shop;
 import org.potlife.shop.Shops;

@@ -1,6 +1,5 @@
 package org.potlife.web.room;
 
-import org.potlife.platform.access.Roles;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
@@ -19,6 +18,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.potlife.plan.list.ActivationList;
+import org.potlife.platform.access.Roles;
 import org.potlife.room.InkBook;
 import org.potlife.room.InkContainer;
 import org.potlife.web.shell.Job;

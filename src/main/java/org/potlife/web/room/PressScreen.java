@@ -1,6 +1,5 @@
 package org.potlife.web.room;
 
-import org.potlife.platform.access.Roles;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
@@ -15,6 +14,7 @@ import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.potlife.plan.list.PressList;
 import org.potlife.plan.list.PressList.PressDay;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.problem.ProblemException;
 import org.potlife.shop.Shops;
 import org.potlife.web.shell.Job;

@@ -1,6 +1,5 @@
 package org.potlife.web.room;
 
-import org.potlife.platform.access.Roles;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
@@ -15,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.potlife.plan.list.ScreenList.Frame;
+import org.potlife.platform.access.Roles;
 import org.potlife.room.ClimateReading;
 import org.potlife.room.ScreenBook;
 import org.potlife.screen.Cabinet;
@@ -125,7 +125,8 @@ public class ScreenRoomScreen {
     RoomPlan.Day found = plan.find(shell, asked).orElse(null);
     if (found == null) {
       LocalDate day = Screens.day(asked, shell.today());
-      return new Jobs(null, day, only, List.of(), List.of(), 0, List.of(), List.of(), places, limit);
+      return new Jobs(
+          null, day, only, List.of(), List.of(), 0, List.of(), List.of(), places, limit);
     }
     ScreenJobs day =
         new ScreenJobs(found.plan(), found.day(), book.list(shell.plant(), shell.now()));

@@ -1,6 +1,5 @@
 package org.potlife.web.shell;
 
-import org.potlife.platform.access.Roles;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.FormParam;
 import jakarta.ws.rs.POST;
@@ -10,6 +9,7 @@ import jakarta.ws.rs.core.Response;
 import java.net.URI;
 import java.time.Duration;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.potlife.platform.access.Roles;
 
 /** Keeps on the device how it shows figures. */
 @Path("/manner")

@@ -1,8 +1,7 @@
 package org.potlife.web.shell;
 
-import org.potlife.platform.access.Roles;
-import jakarta.annotation.security.RolesAllowed;
 import com.fasterxml.jackson.annotation.JsonInclude;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -16,6 +15,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.potlife.plan.PlanSummary;
 import org.potlife.plan.Plans;
 import org.potlife.plan.StoredPlan;
+import org.potlife.platform.access.Roles;
 import org.potlife.shop.Shops;
 
 /** What a screen asks again and again to know whether it still shows what is. */
