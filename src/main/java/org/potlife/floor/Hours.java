@@ -73,7 +73,8 @@ public final class Hours {
       }
       if (told.at().isBefore(to)) {
         down.add(
-            new Downtime(told.press(), told.dryer(), at(told.at(), zone), at(to, zone), told.cause()));
+            new Downtime(
+                told.press(), told.dryer(), at(told.at(), zone), at(to, zone), told.cause()));
       }
     }
     return down;
@@ -81,8 +82,7 @@ public final class Hours {
 
   /** The end of the local day, and two hours from now at least. */
   private static Instant unlessTold(ZoneId zone, Instant now) {
-    Instant endOfDay =
-        now.atZone(zone).toLocalDate().plusDays(1).atStartOfDay(zone).toInstant();
+    Instant endOfDay = now.atZone(zone).toLocalDate().plusDays(1).atStartOfDay(zone).toInstant();
     Instant least = now.plus(LEAST_DOWN);
     return endOfDay.isAfter(least) ? endOfDay : least;
   }

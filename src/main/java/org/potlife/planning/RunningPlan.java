@@ -37,15 +37,17 @@ final class RunningPlan {
       lines.add(new ArrayList<>());
     }
     List<Integer> fresh = new ArrayList<>();
+    boolean displaced = false;
     for (int run = 0; run < problem.movable(); run++) {
       int press = problem.publishedPress()[run];
       if (press >= 0 && problem.runs()[run].presses()[press]) {
         lines.get(press).add(run);
       } else {
         fresh.add(run);
+        displaced |= press == Problem.DISPLACED;
       }
     }
-    if (fresh.size() == problem.movable()) {
+    if (fresh.size() == problem.movable() && !displaced) {
       return Optional.empty();
     }
     lines.forEach(line -> line.sort(Comparator.comparingInt(r -> problem.publishedStart()[r])));

@@ -61,7 +61,12 @@ class FloorReportsTest {
   }
 
   private RunReport told(
-      String id, OffsetDateTime started, OffsetDateTime counted, int good, int spoiled, boolean end) {
+      String id,
+      OffsetDateTime started,
+      OffsetDateTime counted,
+      int good,
+      int spoiled,
+      boolean end) {
     RunLine run = run(id);
     return new RunReport(
         id,
@@ -122,8 +127,7 @@ class FloorReportsTest {
   @Test
   void piecesThatAreMissingWithoutBeingListedAreFound() {
     RunLine stars = run(STARS);
-    FloorReport told =
-        report(told(STARS, stars.setUpStart(), stars.printEnd(), 200, 109, true));
+    FloorReport told = report(told(STARS, stars.setUpStart(), stars.printEnd(), 200, 109, true));
     PlanSheet later = Edit.with(replanned, "plannedAt", tue("07:20:00"));
     assertThat(rules(later, told)).contains("R20");
   }

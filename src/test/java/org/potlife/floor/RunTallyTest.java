@@ -62,8 +62,7 @@ class RunTallyTest {
 
   @Test
   void theEndSetsThePiecesWhateverWasCounted() {
-    RunTally tally =
-        tally(count("09:00", 100, 2), new Mark(Kind.ENDED, at("09:30"), 98, 7));
+    RunTally tally = tally(count("09:00", 100, 2), new Mark(Kind.ENDED, at("09:30"), 98, 7));
     assertThat(tally.good()).isEqualTo(98);
     assertThat(tally.ended()).isEqualTo(at("09:30"));
   }

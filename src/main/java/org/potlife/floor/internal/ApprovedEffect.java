@@ -22,9 +22,7 @@ class ApprovedEffect implements EventEffect<ApprovedEffect.Data> {
   /**
    * @param person who tells it
    */
-  record Data(
-      @NotBlank @Size(max = 200) String run,
-      @Size(max = 60) String person) {}
+  record Data(@NotBlank @Size(max = 200) String run, @Size(max = 60) String person) {}
 
   @Override
   public String type() {
@@ -38,6 +36,7 @@ class ApprovedEffect implements EventEffect<ApprovedEffect.Data> {
 
   @Override
   public Verdict apply(ShopEvent event, Data data) {
-    return desk.book(event, new FloorDesk.Entry(Kind.APPROVED, data.run(), null, null, null, data.person()));
+    return desk.book(
+        event, new FloorDesk.Entry(Kind.APPROVED, data.run(), null, null, null, data.person()));
   }
 }

@@ -43,7 +43,9 @@ class CountedEffect implements EventEffect<CountedEffect.Data> {
 
   @Override
   public Verdict apply(ShopEvent event, Data data) {
-    return desk.book(event, new FloorDesk.Entry(
+    return desk.book(
+        event,
+        new FloorDesk.Entry(
             Kind.COUNTED, data.run(), data.good(), data.spoiled(), null, data.person()));
   }
 }

@@ -43,7 +43,9 @@ class FinishedEffect implements EventEffect<FinishedEffect.Data> {
 
   @Override
   public Verdict apply(ShopEvent event, Data data) {
-    return desk.book(event, new FloorDesk.Entry(
+    return desk.book(
+        event,
+        new FloorDesk.Entry(
             Kind.ENDED, data.run(), data.good(), data.spoiled(), null, data.person()));
   }
 }

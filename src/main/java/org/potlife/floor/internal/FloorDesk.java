@@ -72,7 +72,7 @@ class FloorDesk {
       return Verdict.parked(
           entry.run() + " has no count yet; tell run.counted with good and spoiled pieces.");
     }
-    if (!orders.isOpen(event.plant(), planned.get().order()) && entry.kind() != Kind.SPOILED) {
+    if (ended.isEmpty() && !orders.isOpen(event.plant(), planned.get().order())) {
       return Verdict.parked(
           "Order %s is not open; place it anew if it is wanted.".formatted(planned.get().order()));
     }
@@ -117,8 +117,7 @@ class FloorDesk {
         planned += Duration.between(from, until).toSeconds() * rate.ratePerHour() / 3600.0;
       }
     }
-    double minutes =
-        Math.abs(planned - tally.good() - tally.spoiled()) * 60 / line.ratePerHour();
+    double minutes = Math.abs(planned - tally.good() - tally.spoiled()) * 60 / line.ratePerHour();
     return minutes > NO_NEWS.toMinutes();
   }
 

@@ -43,7 +43,9 @@ class SpoiledEffect implements EventEffect<SpoiledEffect.Data> {
 
   @Override
   public Verdict apply(ShopEvent event, Data data) {
-    return desk.book(event, new FloorDesk.Entry(
+    return desk.book(
+        event,
+        new FloorDesk.Entry(
             Kind.SPOILED, data.run(), null, data.pieces(), data.cause(), data.person()));
   }
 }

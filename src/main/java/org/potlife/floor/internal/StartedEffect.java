@@ -22,9 +22,7 @@ class StartedEffect implements EventEffect<StartedEffect.Data> {
   /**
    * @param person who tells it
    */
-  record Data(
-      @NotBlank @Size(max = 200) String run,
-      @Size(max = 60) String person) {}
+  record Data(@NotBlank @Size(max = 200) String run, @Size(max = 60) String person) {}
 
   @Override
   public String type() {
@@ -38,6 +36,7 @@ class StartedEffect implements EventEffect<StartedEffect.Data> {
 
   @Override
   public Verdict apply(ShopEvent event, Data data) {
-    return desk.book(event, new FloorDesk.Entry(Kind.STARTED, data.run(), null, null, null, data.person()));
+    return desk.book(
+        event, new FloorDesk.Entry(Kind.STARTED, data.run(), null, null, null, data.person()));
   }
 }

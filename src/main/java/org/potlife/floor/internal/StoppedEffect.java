@@ -11,8 +11,10 @@ import org.potlife.event.EventEffect;
 import org.potlife.event.ShopEvent;
 import org.potlife.floor.RunTally.Kind;
 
-/** A run was taken off the press before its pieces were printed and does not go on as it was: what
- * is left of it becomes a further lot. */
+/**
+ * A run was taken off the press before its pieces were printed and does not go on as it was: what
+ * is left of it becomes a further lot.
+ */
 @ApplicationScoped
 class StoppedEffect implements EventEffect<StoppedEffect.Data> {
 
@@ -45,7 +47,9 @@ class StoppedEffect implements EventEffect<StoppedEffect.Data> {
 
   @Override
   public Verdict apply(ShopEvent event, Data data) {
-    return desk.book(event, new FloorDesk.Entry(
+    return desk.book(
+        event,
+        new FloorDesk.Entry(
             Kind.ENDED, data.run(), data.good(), data.spoiled(), data.cause(), data.person()));
   }
 }

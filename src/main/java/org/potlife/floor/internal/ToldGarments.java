@@ -35,7 +35,11 @@ class ToldGarments {
    * @param names fields of the data that name what it is about
    */
   Verdict change(
-      ShopEvent event, String reference, Set<String> types, List<String> names, UnaryOperator<Order> to) {
+      ShopEvent event,
+      String reference,
+      Set<String> types,
+      List<String> names,
+      UnaryOperator<Order> to) {
     Optional<StoredOrder> found = orders.findOrder(event.plant(), reference);
     if (found.isEmpty()) {
       return Verdict.parked("The plant has no order " + reference + ".");

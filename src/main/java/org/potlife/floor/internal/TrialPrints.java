@@ -49,15 +49,15 @@ class TrialPrints {
   Verdict tell(ShopEvent event, Data data, TrialPrint outcome) {
     Optional<StoredOrder> found = orders.findOrder(event.plant(), data.order());
     if (found.isPresent()) {
-      Optional<Print> print =
-          found.get().order().prints().stream().filter(data::isOf).findFirst();
+      Optional<Print> print = found.get().order().prints().stream().filter(data::isOf).findFirst();
       if (print.isEmpty()) {
         return Verdict.parked(
             "Order %s has no print %s on the %s."
                 .formatted(data.order(), data.design(), data.position()));
       }
       if (print.get().process() != Process.DISCHARGE) {
-        return Verdict.parked("%s is no discharge print, it needs no trial.".formatted(data.design()));
+        return Verdict.parked(
+            "%s is no discharge print, it needs no trial.".formatted(data.design()));
       }
     }
     return garments.change(
