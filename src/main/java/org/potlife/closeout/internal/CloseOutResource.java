@@ -1,7 +1,6 @@
 package org.potlife.closeout.internal;
 
 import jakarta.annotation.security.RolesAllowed;
-import org.potlife.platform.access.Roles;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -14,6 +13,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.potlife.closeout.CloseOut;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.problem.ProblemException;
 
 /** A day's close-out. */
