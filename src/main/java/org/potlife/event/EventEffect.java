@@ -4,7 +4,8 @@ import java.util.List;
 import org.potlife.platform.problem.FieldError;
 
 /**
- * What one type of shop event changes. A CDI bean per type.
+ * What one type of shop event changes. A CDI bean per type; who may tell it is said by {@link
+ * EventReporters}.
  *
  * @param <D> shape of the event's data; its constraints are checked before
  */

@@ -17,21 +17,22 @@ import org.potlife.simulation.StaffedTime;
  */
 final class Calendars {
 
-  private record Stretch(int from, int to, boolean overtime) {}
+  record Stretch(int from, int to, boolean overtime) {}
 
   private Calendars() {}
 
   /** Staffed time of a press; an extra shift counts as overtime where no other one is. */
   static StaffedTime staffed(Press press, Horizon horizon, int maxPauseS) {
-    return staffed(press.shifts(), press.extraShifts(), press.closures(), horizon, maxPauseS);
+    return build(stretches(press, horizon), maxPauseS);
   }
 
-  private static StaffedTime staffed(
-      List<Shift> shifts,
-      List<ExtraShift> extra,
-      List<Closure> closures,
-      Horizon horizon,
-      int maxPauseS) {
+  /** The staffed stretches of a press, sorted and apart. */
+  static List<Stretch> stretches(Press press, Horizon horizon) {
+    return stretches(press.shifts(), press.extraShifts(), press.closures(), horizon);
+  }
+
+  private static List<Stretch> stretches(
+      List<Shift> shifts, List<ExtraShift> extra, List<Closure> closures, Horizon horizon) {
     List<Stretch> stretches = new ArrayList<>();
     for (int day = -1; day <= horizon.days(); day++) {
       LocalDate date = horizon.firstDay().plusDays(day);
@@ -53,14 +54,14 @@ final class Calendars {
       stretches =
           without(stretches, horizon.seconds(closure.from()), horizon.secondsUp(closure.to()));
     }
-    return build(apart(stretches), maxPauseS);
+    return apart(stretches);
   }
 
   /** Staffed time of a room: who follows on without a gap goes on with the work. */
   static StaffedTime room(List<Shift> shifts, List<Closure> closures, Horizon horizon) {
     List<Shift> plain =
         shifts.stream().map(s -> new Shift(s.days(), s.from(), s.to(), s.breaks(), false)).toList();
-    return staffed(plain, List.of(), closures, horizon, 0);
+    return build(stretches(plain, List.of(), closures, horizon), 0);
   }
 
   private static List<Stretch> of(Shift shift, LocalDate date, Horizon horizon) {

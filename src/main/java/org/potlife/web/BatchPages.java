@@ -1,5 +1,6 @@
 package org.potlife.web;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -15,11 +16,13 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.potlife.plan.list.ActivationList;
 import org.potlife.plan.list.ActivationList.Batch;
 import org.potlife.plan.list.BatchSheet;
+import org.potlife.platform.access.Roles;
 import org.potlife.room.InkBook;
 
 /** What belongs to one bucket of ink: its page and its label. */
 @Path("/plants/{plant}/plans/{id}/pages")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed(Roles.VIEWER)
 public class BatchPages {
 
   private final SheetDesk desk;

@@ -1,5 +1,6 @@
 package org.potlife.web;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -15,10 +16,12 @@ import org.potlife.plan.list.LateList;
 import org.potlife.plan.list.PlanOverview;
 import org.potlife.plan.list.PressList;
 import org.potlife.plan.list.ScreenList;
+import org.potlife.platform.access.Roles;
 
 /** The sheets of a plan; {@code current} stands for the plan in force. */
 @Path("/plants/{plant}/plans/{id}/pages")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed(Roles.VIEWER)
 public class PlanPages {
 
   private final SheetDesk desk;

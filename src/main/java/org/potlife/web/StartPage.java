@@ -1,6 +1,7 @@
 package org.potlife.web;
 
 import io.quarkus.qute.TemplateInstance;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -14,12 +15,14 @@ import org.potlife.plan.StoredPlan;
 import org.potlife.plan.list.LateList;
 import org.potlife.plan.list.PlanIndex;
 import org.potlife.plan.list.PressList;
+import org.potlife.platform.access.Roles;
 import org.potlife.shop.Shops;
 import org.potlife.shop.StoredShop;
 
 /** The way in: each plant with the plan in force and tomorrow's runs. */
 @Path("/")
 @Produces(MediaType.TEXT_HTML)
+@RolesAllowed(Roles.VIEWER)
 public class StartPage {
 
   /** How many of a plant's latest plans are shown. */

@@ -25,16 +25,28 @@ public final class WallTime {
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("EEE d MMM yyyy, HH:mm", Locale.ENGLISH);
 
+  private static final DateTimeFormatter HALF_DAY =
+      DateTimeFormatter.ofPattern("h:mm a", Locale.ENGLISH);
+
   private final ZoneId zone;
   private final LocalDate day;
+  private final DateTimeFormatter clock;
 
   /**
    * @param zone the plant's zone
    * @param day the sheet's day, whose date is left out of its times
    */
   public WallTime(ZoneId zone, LocalDate day) {
+    this(zone, day, false);
+  }
+
+  /**
+   * @param twelveHours whether the day has two halves of twelve hours
+   */
+  public WallTime(ZoneId zone, LocalDate day, boolean twelveHours) {
     this.zone = zone;
     this.day = day;
+    this.clock = twelveHours ? HALF_DAY : TIME;
   }
 
   /**
@@ -76,6 +88,6 @@ public final class WallTime {
     return new Shown(
         DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(exact),
         local.toLocalDate().equals(day) ? "" : SHORT.format(local),
-        TIME.format(local) + (twice ? " " + local.getOffset().getId() : ""));
+        clock.format(local) + (twice ? " " + local.getOffset().getId() : ""));
   }
 }

@@ -8,6 +8,7 @@ import static org.potlife.plan.PlanFixture.at;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -72,7 +73,8 @@ class PlanListApiTest {
     assertThat(byFormat.asString()).isEqualTo(byAccept.asString());
     assertThat(byFormat.header("Content-Disposition"))
         .isEqualTo("attachment; filename=\"activations-2026-12-01.csv\"");
-    for (String list : new String[] {"screens", "presses", "belts", "late", "promises", "audit"}) {
+    for (String list :
+        List.of("screens", "presses", "belts", "late", "promises", "changes", "audit")) {
       assertThat(given().get(plan + "/" + list + "?format=csv").contentType())
           .as(list)
           .startsWith("text/csv");
@@ -92,6 +94,20 @@ class PlanListApiTest {
                 .get(plan + "/belts")
                 .contentType())
         .startsWith("application/json");
+  }
+
+  @Test
+  void thePlanInForceIsACalendarForEachPress() {
+    String press = given().get(plan + "/presses").jsonPath().getString("presses[0].press");
+    String feed = "/api/v1/plants/" + plant.id() + "/presses/" + press + "/calendar.ics";
+
+    Response calendar = given().get(feed);
+
+    assertThat(calendar.contentType()).isEqualToIgnoringCase("text/calendar;charset=utf-8");
+    assertThat(calendar.asString()).startsWith("BEGIN:VCALENDAR\r\n").contains("BEGIN:VEVENT");
+    assertThat(given().header("If-None-Match", calendar.header("ETag")).get(feed).statusCode())
+        .isEqualTo(304);
+    assertThat(given().get(feed.replace(press, "P99")).statusCode()).isEqualTo(404);
   }
 
   @Test

@@ -311,6 +311,8 @@ final class RandomShops {
         null,
         null,
         null,
+        null,
+        null,
         null);
   }
 }

@@ -35,6 +35,34 @@ public class Rows {
     return number("select coalesce(sum(data_stamp), 0) from plant where id = ?", plant);
   }
 
+  /**
+   * What is stored, in figures: every table that a request may write, counted and, where rows
+   * change, with their versions. What jobs write by themselves is left out.
+   */
+  public String everything() {
+    return text(
+        "select concat_ws(' ', (select sum(version + data_stamp) from plant),"
+            + " (select count(*) || '+' || coalesce(sum(version), 0) from customer_order),"
+            + " (select count(*) from idempotency_key), (select count(*) from shop_event),"
+            + " (select count(*) from ink_mark), (select count(*) from ink_container),"
+            + " (select count(*) from emulsion_look), (select count(*) from ink_recipe),"
+            + " (select count(*) from plan),"
+            + " (select count(*) from plan where state in ('published', 'superseded')),"
+            + " (select count(*) || '+' || coalesce(sum(version), 0) from webhook),"
+            + " (select count(*) from outbox_event where type not like 'plan.%'))");
+  }
+
+  private String text(String sql) {
+    try (Connection connection = source.getConnection();
+        PreparedStatement statement = connection.prepareStatement(sql);
+        ResultSet result = statement.executeQuery()) {
+      result.next();
+      return result.getString(1);
+    } catch (SQLException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
   public long change(String sql, String plant) {
     try (Connection connection = source.getConnection();
         PreparedStatement statement = connection.prepareStatement(sql)) {

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
@@ -20,10 +21,11 @@ public final class PackagedService {
 
   private static final Duration PATIENCE = Duration.ofSeconds(180);
 
-  private final HttpClient client = HttpClient.newHttpClient();
+  private final HttpClient client =
+      HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
   private final List<Process> started = new ArrayList<>();
   private final Path folder;
-  private final boolean demo;
+  private final Map<String, String> environment;
   private final int port;
 
   /**
@@ -31,11 +33,24 @@ public final class PackagedService {
    * @param demo whether an empty database gets the demo plant
    */
   public PackagedService(Path folder, boolean demo) throws IOException {
+    this(folder, Map.of("POTLIFE_DEMO", String.valueOf(demo)));
+  }
+
+  /**
+   * @param folder for data and logs
+   * @param environment settings; without an address of a database it starts its own
+   */
+  public PackagedService(Path folder, Map<String, String> environment) throws IOException {
     this.folder = folder;
-    this.demo = demo;
+    this.environment = Map.copyOf(environment);
     try (ServerSocket socket = new ServerSocket(0)) {
       port = socket.getLocalPort();
     }
+  }
+
+  /** The address without a path. */
+  public String address() {
+    return "http://127.0.0.1:" + port;
   }
 
   public Path data() {
@@ -48,26 +63,35 @@ public final class PackagedService {
 
   /** Starts a process; its output goes to the log of this name. */
   public Process start(String name) throws IOException {
+    List<String> command = new ArrayList<>();
+    command.add(ProcessHandle.current().info().command().orElse("java"));
+    command.add("-Xmx384m");
+    // a run of hundreds of starts on a small machine saves what it can
+    command.addAll(List.of(System.getProperty("potlife.app.options", "-Xshare:auto").split(" ")));
+    command.add("-jar");
+    command.add(
+        Path.of(System.getProperty("potlife.app", "target/quarkus-app"), "quarkus-run.jar")
+            .toString());
     ProcessBuilder builder =
-        new ProcessBuilder(
-                ProcessHandle.current().info().command().orElse("java"),
-                "-Xmx384m",
-                "-jar",
-                Path.of("target", "quarkus-app", "quarkus-run.jar").toString())
+        new ProcessBuilder(command)
             .redirectErrorStream(true)
-            .redirectOutput(log(name).toFile());
+            .redirectOutput(ProcessBuilder.Redirect.appendTo(log(name).toFile()));
     builder.environment().put("POTLIFE_DATA", data().toString());
     builder.environment().put("QUARKUS_HTTP_PORT", String.valueOf(port));
-    builder.environment().put("POTLIFE_DEMO", String.valueOf(demo));
     builder.environment().remove("QUARKUS_DATASOURCE_JDBC_URL");
+    builder.environment().putAll(environment);
     Process process = builder.start();
     started.add(process);
     return process;
   }
 
+  /** The process that was started last. */
+  public Process last() {
+    return started.get(started.size() - 1);
+  }
+
   public HttpRequest.Builder request(String path) {
-    return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
-        .timeout(Duration.ofSeconds(10));
+    return HttpRequest.newBuilder(URI.create(address() + path)).timeout(Duration.ofSeconds(30));
   }
 
   public HttpResponse<String> send(HttpRequest.Builder request)
@@ -90,7 +114,7 @@ public final class PackagedService {
       } catch (IOException notYet) {
         // it does not listen yet
       }
-      if (!started.get(started.size() - 1).isAlive()) {
+      if (!last().isAlive()) {
         throw new AssertionError("the service ended");
       }
       Thread.sleep(200);

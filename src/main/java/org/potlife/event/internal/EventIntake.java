@@ -2,6 +2,7 @@ package org.potlife.event.internal;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.enterprise.inject.Any;
 import jakarta.enterprise.inject.Instance;
 import jakarta.inject.Inject;
@@ -12,12 +13,16 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jboss.logging.Logger;
+import org.potlife.event.EventApplied;
 import org.potlife.event.EventEffect;
 import org.potlife.event.EventEffect.Verdict;
+import org.potlife.event.EventReporters;
 import org.potlife.event.ShopEvent;
+import org.potlife.platform.access.Caller;
 import org.potlife.platform.json.Bodies;
 import org.potlife.platform.problem.FieldError;
 import org.potlife.platform.problem.ProblemException;
@@ -35,14 +40,24 @@ class EventIntake {
   private final Map<String, EventEffect<?>> effects;
   private final Shops shops;
   private final Bodies bodies;
+  private final Event<EventApplied> applied;
+  private final Caller caller;
   private final Clock clock;
 
   @Inject
-  EventIntake(@Any Instance<EventEffect<?>> effects, Shops shops, Bodies bodies, Clock clock) {
+  EventIntake(
+      @Any Instance<EventEffect<?>> effects,
+      Shops shops,
+      Bodies bodies,
+      Event<EventApplied> applied,
+      Caller caller,
+      Clock clock) {
     this.effects =
         effects.stream().collect(Collectors.toMap(EventEffect::type, Function.identity()));
     this.shops = shops;
     this.bodies = bodies;
+    this.applied = applied;
+    this.caller = caller;
     this.clock = clock;
   }
 
@@ -61,13 +76,15 @@ class EventIntake {
   /**
    * Takes in one CloudEvent or an array of them, in their order.
    *
-   * @throws ProblemException 404 without such a plant, 422 with every offending field
+   * @throws ProblemException 404 without such a plant, 422 with every offending field, 403 when the
+   *     caller may not tell one of them
    */
   @Transactional
   List<Taken> take(String plant, byte[] body) {
     shops.lockShop(plant).orElseThrow(() -> ProblemException.notFound("There is no such plant."));
     Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
     List<Told<?>> told = read(plant, bodies.readTree(body), now);
+    demandRoles(told);
     List<Taken> taken = new ArrayList<>();
     boolean movesPlan = false;
     for (Told<?> each : told) {
@@ -90,15 +107,58 @@ class EventIntake {
     return taken;
   }
 
-  private static <D extends Record> Verdict apply(Told<D> told, Instant now) {
+  private void demandRoles(List<Told<?>> told) {
+    List<FieldError> errors = new ArrayList<>();
+    for (int i = 0; i < told.size(); i++) {
+      String type = told.get(i).event().type();
+      Set<String> roles = EventReporters.of(type);
+      if (!caller.mayAs(roles)) {
+        String pointer = told.size() == 1 ? "/type" : "/" + i + "/type";
+        errors.add(
+            new FieldError(pointer, type + " is told by one of " + String.join(", ", roles)));
+      }
+    }
+    if (!errors.isEmpty()) {
+      throw ProblemException.forbidden(
+          "Not all of this may be told by this caller; nothing is recorded.", errors);
+    }
+  }
+
+  private <D extends Record> Verdict apply(Told<D> told, Instant now) {
     Verdict verdict = told.effect().apply(told.event(), told.data());
     ShopEventEntity.record(told.event(), verdict.contradiction(), now);
-    if (verdict.contradiction() != null) {
+    if (verdict.contradiction() == null) {
+      applied.fire(new EventApplied(told.event()));
+    } else {
       LOG.infof(
           "Event %s of %s is parked: %s",
           told.event().id(), told.event().type(), verdict.contradiction());
     }
     return verdict;
+  }
+
+  /**
+   * Lets an event that was parked take effect now, at its own time. The caller holds the plant's
+   * lock and keeps the verdict.
+   */
+  Verdict applyAgain(ShopEvent event) {
+    EventEffect<?> effect = effects.get(event.type());
+    return effect == null
+        ? Verdict.parked("Events of type " + event.type() + " have no effect here any more.")
+        : applyAgain(event, effect);
+  }
+
+  private <D extends Record> Verdict applyAgain(ShopEvent event, EventEffect<D> effect) {
+    List<FieldError> errors = new ArrayList<>();
+    D data = bodies.readPart(event.data(), effect.data(), errors);
+    return errors.isEmpty()
+        ? effect.apply(event, data)
+        : Verdict.parked(
+            "Its data are no longer taken: "
+                + errors.get(0).pointer()
+                + " "
+                + errors.get(0).detail()
+                + ".");
   }
 
   private List<Told<?>> read(String plant, JsonNode tree, Instant now) {

@@ -1,6 +1,7 @@
 package org.potlife.event.internal;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.POST;
@@ -16,11 +17,13 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.potlife.platform.access.Roles;
 
 /** Shop events come in here. */
 @Path("/api/v1/plants/{plant}/events")
 @Tag(name = "events")
 @Produces(MediaType.APPLICATION_JSON)
+@RolesAllowed({Roles.PRESS, Roles.INK_ROOM, Roles.SCREEN_ROOM, Roles.PLANNER, Roles.ERP})
 public class EventResource {
 
   private final EventIntake intake;

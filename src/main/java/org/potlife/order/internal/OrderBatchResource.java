@@ -1,5 +1,6 @@
 package org.potlife.order.internal;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
@@ -24,6 +25,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.potlife.order.Order;
 import org.potlife.order.OrderCheck;
 import org.potlife.order.Orders;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.json.Bodies;
 import org.potlife.platform.problem.FieldError;
 import org.potlife.platform.problem.ProblemException;
@@ -34,6 +36,7 @@ import org.potlife.shop.Shops;
 @Path("/api/v1/plants/{plant}/orders")
 @Tag(name = "orders")
 @Produces(MediaType.APPLICATION_JSON)
+@RolesAllowed({Roles.PLANNER, Roles.ERP})
 public class OrderBatchResource {
 
   private static final String KEY = "Idempotency-Key";

@@ -1,6 +1,7 @@
 package org.potlife.order.internal;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -21,6 +22,7 @@ import org.potlife.order.OrderState;
 import org.potlife.order.Orders;
 import org.potlife.order.PromiseLookup;
 import org.potlife.order.StoredOrder;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.problem.ProblemException;
 import org.potlife.shop.Shops;
 
@@ -28,6 +30,7 @@ import org.potlife.shop.Shops;
 @Path("/api/v1/plants/{plant}/orders")
 @Tag(name = "orders")
 @Produces(MediaType.APPLICATION_JSON)
+@RolesAllowed({Roles.VIEWER, Roles.ERP})
 public class OrderListResource {
 
   private static final int PAGE = 100;

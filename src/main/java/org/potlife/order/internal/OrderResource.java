@@ -1,5 +1,6 @@
 package org.potlife.order.internal;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
@@ -24,6 +25,7 @@ import org.potlife.order.OrderCheck;
 import org.potlife.order.Orders;
 import org.potlife.order.PromiseLookup;
 import org.potlife.order.StoredOrder;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.http.Preconditions;
 import org.potlife.platform.json.Bodies;
 import org.potlife.platform.problem.ProblemException;
@@ -59,6 +61,7 @@ public class OrderResource {
   @APIResponse(
       responseCode = "200",
       content = @Content(schema = @Schema(implementation = OrderView.class)))
+  @RolesAllowed({Roles.VIEWER, Roles.ERP})
   public Response get(@PathParam("plant") String plant, @PathParam("reference") String reference) {
     shops.getShop(plant);
     return view(Response.Status.OK, plant, orders.getOrder(plant, reference));
@@ -77,6 +80,7 @@ public class OrderResource {
       description = "The order is stored",
       content = @Content(schema = @Schema(implementation = OrderView.class)))
   @APIResponse(responseCode = "422", description = "errors lists every value that cannot be taken")
+  @RolesAllowed({Roles.PLANNER, Roles.ERP})
   public Response put(
       @PathParam("plant") String plant,
       @PathParam("reference") String reference,
@@ -98,6 +102,7 @@ public class OrderResource {
   @Operation(summary = "Cancels an order; refused once printing has started")
   @APIResponse(responseCode = "204", description = "The order is cancelled")
   @APIResponse(responseCode = "409", description = "Printing has started")
+  @RolesAllowed({Roles.PLANNER, Roles.ERP})
   public Response cancel(
       @PathParam("plant") String plant,
       @PathParam("reference") String reference,

@@ -1,5 +1,6 @@
 package org.potlife.plan.internal;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -27,6 +28,7 @@ import org.potlife.plan.StoredPlan;
 import org.potlife.plan.export.ActivationCsv;
 import org.potlife.plan.export.AuditCsv;
 import org.potlife.plan.export.BeltCsv;
+import org.potlife.plan.export.ChangeCsv;
 import org.potlife.plan.export.LateCsv;
 import org.potlife.plan.export.PressCsv;
 import org.potlife.plan.export.PromiseCsv;
@@ -35,10 +37,12 @@ import org.potlife.plan.list.ActivationList;
 import org.potlife.plan.list.BeltList;
 import org.potlife.plan.list.ChangeList;
 import org.potlife.plan.list.LateList;
+import org.potlife.plan.list.PlanDrawing;
 import org.potlife.plan.list.PlanIndex;
 import org.potlife.plan.list.PlanOverview;
 import org.potlife.plan.list.PressList;
 import org.potlife.plan.list.ScreenList;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.problem.ProblemException;
 
 /**
@@ -48,6 +52,7 @@ import org.potlife.platform.problem.ProblemException;
 @Path("/api/v1/plants/{plant}/plans/{id}")
 @Tag(name = "lists", description = "What each room reads; JSON, or CSV by Accept or ?format=csv")
 @Produces({MediaType.APPLICATION_JSON, PlanListResource.CSV})
+@RolesAllowed(Roles.VIEWER)
 public class PlanListResource {
 
   static final String CSV = "text/csv";
@@ -129,6 +134,7 @@ public class PlanListResource {
   @APIResponse(
       responseCode = "200",
       content = @Content(schema = @Schema(implementation = LateList.class)))
+  @RolesAllowed({Roles.VIEWER, Roles.ERP})
   public Response late(
       @PathParam("plant") String plant,
       @PathParam("id") String id,
@@ -144,6 +150,7 @@ public class PlanListResource {
   @APIResponse(
       responseCode = "200",
       content = @Content(schema = @Schema(implementation = PlanOverview.class)))
+  @RolesAllowed({Roles.VIEWER, Roles.ERP})
   public Response promises(
       @PathParam("plant") String plant,
       @PathParam("id") String id,
@@ -161,7 +168,11 @@ public class PlanListResource {
   @APIResponse(
       responseCode = "200",
       content = @Content(schema = @Schema(implementation = ChangeList.class)))
-  public Response changes(@PathParam("plant") String plant, @PathParam("id") String id) {
+  public Response changes(
+      @PathParam("plant") String plant,
+      @PathParam("id") String id,
+      @QueryParam("format") String format,
+      @Context HttpHeaders headers) {
     StoredPlan plan = plans.getPlan(plant, id);
     PlanIndex index = plan.index().orElseThrow(() -> notStanding(plan));
     String against = plan.basis().map(PlanBasis::published).orElse(null);
@@ -170,8 +181,25 @@ public class PlanListResource {
             index,
             against,
             Optional.ofNullable(against).flatMap(before -> plans.getPlan(plant, before).sheet()));
+    return wantsCsv(format, headers)
+        ? file("changes-" + plan.summary().id(), ChangeCsv.of(changes))
+        : Response.ok(
+                ListAnswer.of(plan.summary(), index.zone().getId(), changes),
+                MediaType.APPLICATION_JSON_TYPE)
+            .build();
+  }
+
+  @GET
+  @Path("drawing")
+  @Operation(summary = "The whole plan as it is drawn: presses, belts, batches and drying loads")
+  @APIResponse(
+      responseCode = "200",
+      content = @Content(schema = @Schema(implementation = PlanDrawing.class)))
+  public Response drawing(@PathParam("plant") String plant, @PathParam("id") String id) {
+    StoredPlan plan = plans.getPlan(plant, id);
+    PlanIndex index = plan.index().orElseThrow(() -> notStanding(plan));
     return Response.ok(
-            ListAnswer.of(plan.summary(), index.zone().getId(), changes),
+            ListAnswer.of(plan.summary(), index.zone().getId(), PlanDrawing.of(index)),
             MediaType.APPLICATION_JSON_TYPE)
         .build();
   }

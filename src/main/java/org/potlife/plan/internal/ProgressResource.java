@@ -3,6 +3,7 @@ package org.potlife.plan.internal;
 import io.smallrye.common.annotation.Blocking;
 import io.smallrye.mutiny.Multi;
 import io.smallrye.mutiny.infrastructure.Infrastructure;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
@@ -22,10 +23,12 @@ import org.potlife.plan.PlanState;
 import org.potlife.plan.Plans;
 import org.potlife.plan.StoredPlan;
 import org.potlife.planning.SolveWatch.Progress;
+import org.potlife.platform.access.Roles;
 
 /** The falling curve of a search, to be polled or watched. */
 @Path("/api/v1/plants/{plant}/plans/{id}/progress")
 @Tag(name = "plans")
+@RolesAllowed({Roles.VIEWER, Roles.ERP})
 public class ProgressResource {
 
   private static final Duration LOOK_EVERY = Duration.ofMillis(500);

@@ -35,6 +35,12 @@ class PublishedPromises implements PromiseLookup {
     return inForce.find(plant).map(promises -> promises.get(reference));
   }
 
+  @Override
+  @Transactional
+  public Map<String, Promise> listPromises(String plant) {
+    return Map.copyOf(inForce.find(plant).orElse(Map.of()));
+  }
+
   /** The promise of every order on the sheet. */
   static Map<String, Promise> promises(PlanSheet sheet) {
     Map<String, Promise> promises = new HashMap<>();

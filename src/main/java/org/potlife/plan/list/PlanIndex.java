@@ -117,7 +117,7 @@ public final class PlanIndex {
   }
 
   /** A run as people call it: order, design and place; the id itself when there is no such run. */
-  String runName(String id) {
+  public String runName(String id) {
     return findRun(id)
         .map(
             run ->

@@ -21,12 +21,15 @@ public final class EmbeddedDatabase implements AutoCloseable {
   private static final Logger LOG = Logger.getLogger(EmbeddedDatabase.class);
   private static final Duration START = Duration.ofSeconds(60);
   private static final String USER = "postgres";
+  private static final int MOST_RESTARTS = 30;
 
   private final DataFolder folder;
-  private final EmbeddedPostgres server;
-  private final ProcessHandle process;
-  private final Watchdog watchdog;
   private final String password;
+  private final int port;
+  private EmbeddedPostgres server;
+  private ProcessHandle process;
+  private Watchdog watchdog;
+  private boolean closing;
 
   private EmbeddedDatabase(
       DataFolder folder,
@@ -39,6 +42,8 @@ public final class EmbeddedDatabase implements AutoCloseable {
     this.process = process;
     this.watchdog = watchdog;
     this.password = password;
+    this.port = server.getPort();
+    startAgainWhenItEnds();
   }
 
   /** Where the environment wants the data. */
@@ -60,7 +65,7 @@ public final class EmbeddedDatabase implements AutoCloseable {
         folder.removeHalfDoneDatabase();
       }
       String password = fresh ? "" : Files.readString(folder.password()).strip();
-      EmbeddedPostgres server = launch(folder, password);
+      EmbeddedPostgres server = launch(folder, password, 0);
       ProcessHandle process = processOf(folder);
       Watchdog watchdog = Watchdog.over(process.pid());
       if (fresh) {
@@ -81,11 +86,19 @@ public final class EmbeddedDatabase implements AutoCloseable {
     }
   }
 
-  private static EmbeddedPostgres launch(DataFolder folder, String password) throws IOException {
+  /**
+   * @param port 0 for any that is free
+   */
+  private static EmbeddedPostgres launch(DataFolder folder, String password, int port)
+      throws IOException {
     // The library deletes what it takes for stale below this folder, so no data may lie under it.
     System.setProperty("ot.epg.working-dir", folder.binaries().toString());
     Path log = folder.freshLog();
-    return EmbeddedPostgres.builder()
+    EmbeddedPostgres.Builder builder = EmbeddedPostgres.builder();
+    if (port != 0) {
+      builder.setPort(port);
+    }
+    return builder
         .setDataDirectory(folder.database())
         .setCleanDataDirectory(false)
         .setRegisterShutdownHook(false)
@@ -128,16 +141,58 @@ public final class EmbeddedDatabase implements AutoCloseable {
   public Map<String, String> configuration() {
     return Map.of(
         "quarkus.datasource.jdbc.url",
-        "jdbc:postgresql://127.0.0.1:" + server.getPort() + "/" + USER,
+        "jdbc:postgresql://127.0.0.1:" + port + "/" + USER,
         "quarkus.datasource.username",
         USER,
         "quarkus.datasource.password",
         password);
   }
 
+  /** Nobody else would: a server that was killed leaves the service with nothing to work on. */
+  private void startAgainWhenItEnds() {
+    process.onExit().thenRunAsync(this::startAgain);
+  }
+
+  private void startAgain() {
+    for (int failures = 0; failures < MOST_RESTARTS; failures++) {
+      synchronized (this) {
+        if (closing) {
+          return;
+        }
+        LOG.error("The database server ended although nobody stopped it. It is started again.");
+        try {
+          watchdog.close();
+          OrphanServer.end(folder.database());
+          // only gives the library's lock back: without a pid file it stops nothing
+          server.close();
+          server = launch(folder, password, port);
+          process = processOf(folder);
+          watchdog = Watchdog.over(process.pid());
+          startAgainWhenItEnds();
+          LOG.info("The database server is back");
+          return;
+        } catch (IOException | IllegalStateException e) {
+          // its children may still hold the memory that they shared
+          LOG.warnf("Not yet: %s", e.getMessage());
+        }
+      }
+      pause();
+    }
+    LOG.error("The database server does not start again; see database.log. Restart the service.");
+  }
+
+  private static void pause() {
+    try {
+      TimeUnit.SECONDS.sleep(1);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
   /** Stops the server. To be called when nothing uses it any more. */
   @Override
-  public void close() {
+  public synchronized void close() {
+    closing = true;
     try {
       server.close();
       // The library waits five seconds; a last checkpoint on a slow disk may need longer.

@@ -1,7 +1,5 @@
 package org.potlife.platform.problem;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import io.vertx.core.http.HttpHeaders;
 import io.vertx.core.http.HttpServerRequest;
 import io.vertx.ext.web.Router;
@@ -19,12 +17,12 @@ import jakarta.inject.Singleton;
 @Singleton
 final class AnnouncedLength {
 
-  private final ObjectMapper mapper;
+  private final ProblemAnswer problems;
   private final BodyLimit limit;
 
   @Inject
-  AnnouncedLength(ObjectMapper mapper, BodyLimit limit) {
-    this.mapper = mapper;
+  AnnouncedLength(ProblemAnswer problems, BodyLimit limit) {
+    this.problems = problems;
     this.limit = limit;
   }
 
@@ -53,20 +51,7 @@ final class AnnouncedLength {
   }
 
   private void answer(RoutingContext context) {
-    Problem problem = limit.problem();
-    context
-        .response()
-        .setStatusCode(problem.status())
-        .putHeader(HttpHeaders.CONTENT_TYPE, Problem.MEDIA_TYPE)
-        .putHeader(HttpHeaders.CONNECTION, HttpHeaders.CLOSE)
-        .end(text(problem));
-  }
-
-  private String text(Problem problem) {
-    try {
-      return mapper.writeValueAsString(problem);
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+    context.response().putHeader(HttpHeaders.CONNECTION, HttpHeaders.CLOSE);
+    problems.send(context, limit.problem());
   }
 }

@@ -42,6 +42,11 @@ public final class ProblemException extends RuntimeException {
     return new ProblemException(ProblemType.CONFLICT, detail);
   }
 
+  /** Not for this caller (403); the errors say which parts of the request. */
+  public static ProblemException forbidden(String detail, List<FieldError> errors) {
+    return new ProblemException(Problem.of(ProblemType.FORBIDDEN, detail, errors));
+  }
+
   public static ProblemException badRequest(String detail) {
     return new ProblemException(ProblemType.BAD_REQUEST, detail);
   }

@@ -4,6 +4,7 @@ import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.util.Optional;
 import java.util.UUID;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
@@ -12,6 +13,7 @@ import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 final class ProblemMappers {
 
   private static final Logger LOG = Logger.getLogger(ProblemMappers.class);
+  private static final int RETRY_AFTER_S = 5;
 
   @ServerExceptionMapper
   Response refused(ProblemException e) {
@@ -36,6 +38,12 @@ final class ProblemMappers {
 
   @ServerExceptionMapper
   Response unforeseen(Throwable e) {
+    Optional<String> database = DatabaseTrouble.in(e);
+    if (database.isPresent()) {
+      // one line each: there will be many until it is back
+      LOG.warnf("Answered 503: %s", e.toString());
+      return answer(Problem.of(ProblemType.UNAVAILABLE, database.get())).build();
+    }
     String number = UUID.randomUUID().toString();
     LOG.errorf(e, "Unforeseen failure %s", number);
     return answer(
@@ -60,6 +68,10 @@ final class ProblemMappers {
   }
 
   private static Response.ResponseBuilder answer(Problem problem) {
-    return Response.status(problem.status()).type(Problem.MEDIA_TYPE).entity(problem);
+    Response.ResponseBuilder answer =
+        Response.status(problem.status()).type(Problem.MEDIA_TYPE).entity(problem);
+    return problem.status() == ProblemType.UNAVAILABLE.status()
+        ? answer.header(HttpHeaders.RETRY_AFTER, RETRY_AFTER_S)
+        : answer;
   }
 }

@@ -1,6 +1,7 @@
 package org.potlife.room.internal;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -13,6 +14,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.potlife.platform.access.Roles;
 import org.potlife.room.CabinetAir;
 import org.potlife.room.CabinetAir.Stretch;
 import org.potlife.room.ClimateReading;
@@ -25,6 +27,7 @@ import org.potlife.shop.Shops;
 @Path("/api/v1/plants/{plant}/screen-room/cabinets")
 @Tag(name = "screen room", description = "Cabinets and screens as they stand")
 @Produces(MediaType.APPLICATION_JSON)
+@RolesAllowed(Roles.VIEWER)
 public class CabinetResource {
 
   private final Shops shops;

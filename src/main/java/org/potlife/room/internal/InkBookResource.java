@@ -1,5 +1,6 @@
 package org.potlife.room.internal;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -16,6 +17,7 @@ import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.potlife.ink.LearnedGrams;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.problem.ProblemException;
 import org.potlife.room.InkBook;
 import org.potlife.room.InkContainer;
@@ -25,6 +27,7 @@ import org.potlife.shop.Shops;
 @Path("/api/v1/plants/{plant}/ink")
 @Tag(name = "ink", description = "The ink room's book: the fate of every gram")
 @Produces(MediaType.APPLICATION_JSON)
+@RolesAllowed(Roles.VIEWER)
 public class InkBookResource {
 
   private static final Duration A_WEEK = Duration.ofDays(7);

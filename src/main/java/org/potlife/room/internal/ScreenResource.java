@@ -1,5 +1,6 @@
 package org.potlife.room.internal;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -10,6 +11,7 @@ import java.time.Clock;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.problem.ProblemException;
 import org.potlife.room.ScreenStatus;
 import org.potlife.shop.Shops;
@@ -18,6 +20,7 @@ import org.potlife.shop.Shops;
 @Path("/api/v1/plants/{plant}/screen-room/screens")
 @Tag(name = "screen room", description = "Cabinets and screens as they stand")
 @Produces(MediaType.APPLICATION_JSON)
+@RolesAllowed(Roles.VIEWER)
 public class ScreenResource {
 
   private final Shops shops;

@@ -13,6 +13,7 @@ import java.util.Set;
 import org.potlife.event.EventLog;
 import org.potlife.room.KnownScreens;
 import org.potlife.room.PlannedLife;
+import org.potlife.room.ScreenBook;
 import org.potlife.room.ScreenStatus;
 import org.potlife.screen.KeptStencil;
 import org.potlife.sheet.PlanSheet;
@@ -22,7 +23,7 @@ import org.potlife.shop.Shops;
 
 /** Every screen that the plan in force or the set-up knows, as plan and reports have it. */
 @ApplicationScoped
-class ScreenShelf {
+class ScreenShelf implements ScreenBook {
 
   private static final Set<String> TYPES =
       Set.of("screen.moved", "screen.tension", "screen.broken", "emulsion.reading");
@@ -58,7 +59,8 @@ class ScreenShelf {
   }
 
   /** All screens, those of the plan first, then kept stencils, then what was reported besides. */
-  List<ScreenStatus> list(String plant, Instant now) {
+  @Override
+  public List<ScreenStatus> list(String plant, Instant now) {
     Shop shop = shops.getShop(plant).shop();
     OffsetDateTime local = now.atZone(shop.timeZone()).toOffsetDateTime();
     Map<String, ScreenDraft> drafts = new LinkedHashMap<>();

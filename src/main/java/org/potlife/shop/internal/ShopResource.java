@@ -1,5 +1,6 @@
 package org.potlife.shop.internal;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
@@ -20,6 +21,7 @@ import org.eclipse.microprofile.openapi.annotations.media.Schema;
 import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.http.Preconditions;
 import org.potlife.platform.json.Bodies;
 import org.potlife.shop.Shop;
@@ -47,6 +49,7 @@ public class ShopResource {
   @APIResponse(
       responseCode = "200",
       content = @Content(schema = @Schema(implementation = Shop.class)))
+  @RolesAllowed({Roles.VIEWER, Roles.ERP})
   public Response get(@PathParam("plant") String plant, @Context HttpHeaders headers) {
     StoredShop stored = shops.getShop(plant);
     Response.ResponseBuilder answer =
@@ -68,6 +71,7 @@ public class ShopResource {
   @APIResponse(responseCode = "412", description = "Another change came first")
   @APIResponse(responseCode = "422", description = "errors lists every value that cannot be taken")
   @APIResponse(responseCode = "428", description = "The plant exists and If-Match is missing")
+  @RolesAllowed(Roles.PLANNER)
   public Response put(
       @PathParam("plant") String plant,
       @Context HttpHeaders headers,

@@ -1,0 +1,2 @@
+/** The planner's screen: the plan drawn and told, its search, its publication. */
+package org.potlife.web.plan;

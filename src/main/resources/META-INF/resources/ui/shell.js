@@ -1,0 +1,122 @@
+// The frame: clock, connection, signs, timers. Tells the page when something has changed.
+
+import { get } from "./ask.js";
+import { say } from "./say.js";
+import { clock, duration, now, setNow } from "./times.js";
+import "./marks.js";
+
+const root = document.documentElement.dataset;
+const plant = root.plant;
+const POLL_MS = 10000;
+const PATIENCE_MS = 25000;
+
+const clockPlace = document.getElementById("clock");
+const pulse = document.getElementById("pulse");
+const lost = document.getElementById("lost");
+const stale = document.getElementById("stale");
+
+let heard = Date.now();
+let last = null;
+let failed = false;
+
+function show(state) {
+  if (pulse.dataset.state !== state) {
+    pulse.dataset.state = state;
+    pulse.textContent = say(state === "lost" ? "lostShort" : state);
+  }
+  if (state === "lost" && lost.hidden) {
+    lost.textContent = say("lost", clock(heard + (now() - Date.now())));
+    lost.hidden = false;
+  } else if (state === "live") {
+    lost.hidden = true;
+  }
+}
+
+function changed(what) {
+  document.body.dispatchEvent(new CustomEvent("potlife:changed", { detail: what }));
+}
+
+async function beat() {
+  try {
+    const next = await get(`/plants/${plant}/pulse`);
+    const back = failed;
+    failed = false;
+    heard = Date.now();
+    setNow(next.now);
+    stale.hidden = !next.stale;
+    show("live");
+    if (last && ["stamp", "inForce", "newest", "newestState"].some((key) => last[key] !== next[key])) changed(next);
+    if (back) document.body.dispatchEvent(new CustomEvent("potlife:back"));
+    last = next;
+  } catch (trouble) {
+    failed = true;
+    if (!navigator.onLine || Date.now() - heard > PATIENCE_MS || trouble.status) show("lost");
+  }
+}
+
+let stream = null;
+
+/** A hidden page lets go of its stream: a browser keeps only a few connections. */
+function listen() {
+  if (document.hidden) {
+    stream?.close();
+    stream = null;
+    return;
+  }
+  if (stream) return;
+  stream = new EventSource(`/api/v1/plants/${plant}/events/stream`);
+  let waiting = null;
+  const told = () => {
+    heard = Date.now();
+    if (!waiting) waiting = setTimeout(() => { waiting = null; beat().then(() => changed(last)); }, 400);
+  };
+  stream.addEventListener("message", told);
+  stream.addEventListener("gap", told);
+  // without a stream the beat alone keeps the page true
+  stream.addEventListener("error", () => beat());
+}
+
+function tick() {
+  const text = clock(now());
+  if (clockPlace.textContent !== text) {
+    clockPlace.textContent = text;
+    clockPlace.dateTime = new Date(now()).toISOString();
+  }
+  for (const timer of document.querySelectorAll("[data-until]")) {
+    const minutes = (Date.parse(timer.dataset.until) - now()) / 60000;
+    const words = minutes >= 0 ? say("in", duration(Math.ceil(minutes))) : say("over", duration(Math.ceil(-minutes)));
+    if (timer.textContent !== words) timer.textContent = words;
+    timer.classList.toggle("danger", timer.dataset.kind === "use-by" ? minutes < 30 : false);
+  }
+}
+
+if (plant) {
+  beat().then(listen);
+  document.addEventListener("visibilitychange", () => { listen(); if (!document.hidden) beat(); });
+  setInterval(beat, POLL_MS);
+  window.addEventListener("offline", () => show("lost"));
+  window.addEventListener("online", beat);
+}
+tick();
+setInterval(tick, 1000);
+
+// a list that is drawn anew keeps open what was open
+let open = new Set();
+document.body.addEventListener("htmx:beforeSwap", (swap) => {
+  open = new Set([...swap.detail.target.querySelectorAll("details[open][id]")].map((details) => details.id));
+});
+document.body.addEventListener("htmx:afterSettle", () => {
+  for (const id of open) document.getElementById(id)?.setAttribute("open", "");
+  tick();
+});
+
+// who is at this device
+const person = document.getElementById("person");
+if (person) {
+  person.value = localStorage.getItem("potlife-person") || "";
+  person.addEventListener("change", () => localStorage.setItem("potlife-person", person.value.trim()));
+}
+
+document.addEventListener("click", (click) => {
+  if (click.target.closest("[data-print]")) window.print();
+});
