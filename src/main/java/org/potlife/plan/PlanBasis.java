@@ -1,6 +1,7 @@
 package org.potlife.plan;
 
 import java.util.List;
+import org.potlife.floor.FloorReport;
 import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.plan.list.PlanIndex;
@@ -16,14 +17,27 @@ import org.potlife.shop.Shop;
  * @param published id of the plan in force at that time, whose frozen runs had to stay; or null
  * @param rooms what the screen room had reported up to that time
  * @param ink what the ink room had told up to that time
+ * @param floor what the press crew had told up to that time
  */
 public record PlanBasis(
-    Shop shop, List<Order> orders, String published, RoomState rooms, InkReport ink) {
+    Shop shop,
+    List<Order> orders,
+    String published,
+    RoomState rooms,
+    InkReport ink,
+    FloorReport floor) {
 
   public PlanBasis {
     orders = List.copyOf(orders);
     rooms = rooms == null ? RoomState.NOTHING : rooms;
     ink = ink == null ? InkReport.NOTHING : ink;
+    floor = floor == null ? FloorReport.NOTHING : floor;
+  }
+
+  /** Of a plant whose press crew has told nothing. */
+  public PlanBasis(
+      Shop shop, List<Order> orders, String published, RoomState rooms, InkReport ink) {
+    this(shop, orders, published, rooms, ink, FloorReport.NOTHING);
   }
 
   /** A plan that was made from this, to make lists from. */

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.potlife.floor.FloorReport;
 import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.room.RoomState;
@@ -22,6 +23,7 @@ import org.potlife.shop.Shop;
  * @param seed seed of the search
  * @param rooms what the rooms have reported up to the present moment
  * @param ink what the ink room has told up to the present moment
+ * @param floor what the press crew has told up to the present moment
  */
 public record PlanRequest(
     Shop shop,
@@ -32,10 +34,41 @@ public record PlanRequest(
     int solveSeconds,
     long seed,
     RoomState rooms,
-    InkReport ink) {
+    InkReport ink,
+    FloorReport floor) {
 
   public PlanRequest {
     orders = List.copyOf(orders);
+  }
+
+  /** The same request from another plan in force. */
+  PlanRequest from(PlanSheet other) {
+    return new PlanRequest(
+        shop, orders, day, plannedAt, Optional.of(other), solveSeconds, seed, rooms, ink, floor);
+  }
+
+  /** Of a plant whose press crew has told nothing. */
+  public PlanRequest(
+      Shop shop,
+      List<Order> orders,
+      LocalDate day,
+      Instant plannedAt,
+      Optional<PlanSheet> published,
+      int solveSeconds,
+      long seed,
+      RoomState rooms,
+      InkReport ink) {
+    this(
+        shop,
+        orders,
+        day,
+        plannedAt,
+        published,
+        solveSeconds,
+        seed,
+        rooms,
+        ink,
+        FloorReport.NOTHING);
   }
 
   /** Of a plant whose rooms have reported nothing. */

@@ -135,59 +135,24 @@ public final class WhatIf {
     return press -> {
       List<Closure> closures = new ArrayList<>(press.closures());
       closures.add(new Closure(down.from(), down.to(), "down"));
-      return with(press, press.shifts(), closures);
+      return press.withTimes(closures, press.extraShifts());
     };
   }
 
   private static Press staffed(Press press, Shift shift) {
     List<Shift> shifts = new ArrayList<>(press.shifts());
     shifts.add(shift);
-    return with(press, shifts, press.closures());
-  }
-
-  private static Press with(Press press, List<Shift> shifts, List<Closure> closures) {
-    return new Press(
-        press.id(),
-        press.stations(),
-        press.printWidthMm(),
-        press.printHeightMm(),
-        press.processes(),
-        press.garmentKinds(),
-        press.dryer(),
-        press.ratePerHour(),
-        press.minRatePerHour(),
-        press.changeoverMinutes(),
-        press.minutesPerScreen(),
-        press.tearDownMinutesPerScreen(),
-        press.washUpToDarkerMinutes(),
-        press.washUpToLighterMinutes(),
-        press.firstPieceMinutes(),
-        press.trialPieces(),
-        press.maxPauseMinutes(),
-        press.maxWaitToDryerS(),
-        press.inService(),
-        shifts,
-        closures);
+    return press.withShifts(shifts);
   }
 
   private static Shop with(Shop shop, String id, UnaryOperator<Press> change) {
     if (shop.findPress(id).isEmpty()) {
       throw new IllegalArgumentException("no press " + id);
     }
-    return new Shop(
-        shop.name(),
-        shop.timeZone(),
-        shop.currency(),
+    return shop.withPresses(
         shop.presses().stream()
             .map(press -> press.id().equals(id) ? change.apply(press) : press)
-            .toList(),
-        shop.dryers(),
-        shop.screenRoom(),
-        shop.inkRoom(),
-        shop.inkSystems(),
-        shop.inks(),
-        shop.cloth(),
-        shop.settings());
+            .toList());
   }
 
   private static PlanRequest with(PlanRequest request, Shop shop, List<Order> orders) {
@@ -200,7 +165,8 @@ public final class WhatIf {
         request.solveSeconds(),
         request.seed(),
         request.rooms(),
-        request.ink());
+        request.ink(),
+        request.floor());
   }
 
   private static Answer compare(PlanSheet now, PlanSheet then) {

@@ -75,7 +75,9 @@ public final class ShopCheck {
                     + " over "
                     + press.ratePerHour());
           }
-          new ShiftCheck(findings, pointer).run(press.shifts(), press.closures());
+          ShiftCheck times = new ShiftCheck(findings, pointer);
+          times.run(press.shifts(), press.closures());
+          times.extra(press.extraShifts());
         });
   }
 

@@ -53,6 +53,11 @@ final class Placement {
     return before;
   }
 
+  /** When the set-up of the last run begins, s. */
+  int start() {
+    return start;
+  }
+
   /** When the last run could have begun but for the making of its screens, s. */
   int unscreened() {
     return unscreened;

@@ -161,6 +161,7 @@ class EventLogTest {
     assertThat(settle(seq, "{").statusCode()).isEqualTo(400);
     String wish = "{\"how\":\"apply-again\",\"by\":\"Mira\"}";
     assertThat(settle(Long.MAX_VALUE / 100, wish).statusCode()).isEqualTo(404);
+    assertThat(plant.api().post(events() + "/first/settlement", wish).statusCode()).isEqualTo(404);
     String elsewhere = "/api/v1/plants/" + PlannedPlant.ready().id() + "/events/" + seq;
     assertThat(plant.api().post(elsewhere + "/settlement", wish).statusCode()).isEqualTo(404);
     assertThat(plant.api().get(events() + "?state=lost").statusCode()).isEqualTo(400);

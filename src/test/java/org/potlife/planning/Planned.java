@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.potlife.audit.Audit;
+import org.potlife.floor.FloorReport;
 import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.room.RoomState;
@@ -103,6 +104,23 @@ final class Planned {
     return audited(request, SolveWatch.none());
   }
 
+  /** The next plan after the press crew has told something. */
+  Planned again(OffsetDateTime plannedAt, FloorReport told) {
+    PlanRequest request =
+        new PlanRequest(
+            told.standing(shop),
+            orders,
+            sheet.day(),
+            plannedAt.toInstant(),
+            Optional.of(sheet),
+            0,
+            7,
+            RoomState.NOTHING,
+            InkReport.NOTHING,
+            told);
+    return audited(request, SolveWatch.none());
+  }
+
   /** Like {@link #plan(SmallShop, SmallOrder...)} with a second of search. */
   static Planned search(SmallShop shop, SmallOrder... orders) {
     List<Order> built = Arrays.stream(orders).map(SmallOrder::build).toList();
@@ -128,7 +146,8 @@ final class Planned {
                     sheet,
                     request.published(),
                     request.rooms(),
-                    request.ink())
+                    request.ink(),
+                    request.floor())
                 .findings())
         .isEmpty();
     return new Planned(request.shop(), request.orders(), sheet);

@@ -114,7 +114,8 @@ final class RandomShops {
         null,
         dice.percent(95),
         shifts(),
-        closures(20));
+        closures(20),
+        List.of());
   }
 
   private Dryer dryer(String id) {

@@ -198,7 +198,6 @@ class EventIntake {
       String plant, EventEnvelope envelope, EventEffect<D> effect, List<FieldError> errors) {
     List<FieldError> own = new ArrayList<>();
     D data = bodies.readPart(envelope.data(), effect.data(), own);
-    own.forEach(error -> errors.add(error.under("/data")));
     ShopEvent event =
         new ShopEvent(
             plant,
@@ -207,6 +206,10 @@ class EventIntake {
             envelope.type(),
             envelope.time().truncatedTo(ChronoUnit.MICROS),
             envelope.data());
+    if (own.isEmpty()) {
+      own.addAll(effect.check(event, data));
+    }
+    own.forEach(error -> errors.add(error.under("/data")));
     return own.isEmpty() ? new Told<>(event, data, effect) : null;
   }
 }

@@ -12,6 +12,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
@@ -26,11 +27,12 @@ import org.potlife.platform.problem.ProblemException;
 @Path("/api/v1/plants/{plant}/events")
 @Tag(name = "events")
 @Produces(MediaType.APPLICATION_JSON)
-@RolesAllowed(Roles.VIEWER)
+@RolesAllowed(Roles.PLANNER)
 public class EventLogResource {
 
   private static final String ALL = "all";
   private static final int LARGEST_PAGE = 500;
+  private static final Pattern NUMBER = Pattern.compile("[0-9]{1,18}");
 
   private final EventDesk desk;
   private final Bodies bodies;
@@ -50,6 +52,7 @@ public class EventLogResource {
   @APIResponse(
       responseCode = "200",
       content = @Content(schema = @Schema(implementation = LogEntry.Page.class)))
+  @RolesAllowed(Roles.VIEWER)
   public LogEntry.Page list(
       @PathParam("plant") String plant,
       @QueryParam("state") @DefaultValue(ALL) String state,
@@ -81,7 +84,7 @@ public class EventLogResource {
   }
 
   @POST
-  @Path("{seq:[0-9]{1,18}}/settlement")
+  @Path("{seq}/settlement")
   @Consumes(MediaType.APPLICATION_JSON)
   @Operation(
       summary = "Settles a parked event: applies it again, or dismisses it with a reason",
@@ -97,11 +100,18 @@ public class EventLogResource {
   @RolesAllowed(Roles.PLANNER)
   public LogEntry settle(
       @PathParam("plant") String plant,
-      @PathParam("seq") long seq,
+      @PathParam("seq") String seq,
       @RequestBody(
               required = true,
               content = @Content(schema = @Schema(implementation = SettlementBody.class)))
           byte[] body) {
     return desk.settle(plant, seq, bodies.read(body, SettlementBody.class, SettlementBody::check));
+  }
+
+  private static long number(String seq) {
+    if (!NUMBER.matcher(seq).matches()) {
+      throw ProblemException.notFound("The number of an event has digits alone.");
+    }
+    return Long.parseLong(seq);
   }
 }

@@ -4,10 +4,16 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import org.potlife.floor.Floor;
+import org.potlife.floor.FloorReport;
+import org.potlife.order.Order;
 import org.potlife.order.Orders;
 import org.potlife.plan.PlanBasis;
 import org.potlife.planning.PlanRequest;
@@ -23,12 +29,16 @@ import org.potlife.shop.StoredShop;
 @ApplicationScoped
 class PlantNow {
 
+  /** So long the garments and screens of a finished order may still be about. */
+  private static final Duration FINISHED_KEPT = Duration.ofHours(24);
+
   private final PlanRows rows;
   private final PlanMapping mapping;
   private final Shops shops;
   private final Orders orders;
   private final Rooms rooms;
   private final InkBook ink;
+  private final Floor floor;
   private final Clock clock;
 
   @Inject
@@ -39,6 +49,7 @@ class PlantNow {
       Orders orders,
       Rooms rooms,
       InkBook ink,
+      Floor floor,
       Clock clock) {
     this.rows = rows;
     this.mapping = mapping;
@@ -46,6 +57,7 @@ class PlantNow {
     this.orders = orders;
     this.rooms = rooms;
     this.ink = ink;
+    this.floor = floor;
     this.clock = clock;
   }
 
@@ -74,7 +86,8 @@ class PlantNow {
           solveSeconds,
           seed,
           basis.rooms(),
-          basis.ink());
+          basis.ink(),
+          basis.floor());
     }
 
     /** The day of another plan, or today when it is over. */
@@ -96,13 +109,18 @@ class PlantNow {
     Optional<PlanEntity> published = rows.findPublished(plant);
     Instant plannedAt = clock.instant().truncatedTo(ChronoUnit.SECONDS);
     RoomState reported = rooms.stateAt(plant, plannedAt);
+    List<Order> toPlan = new ArrayList<>(orders.listOpen(plant));
+    toPlan.addAll(orders.listFinishedSince(plant, plannedAt.minus(FINISHED_KEPT)));
+    FloorReport told =
+        floor.reportAt(plant, toPlan.stream().map(Order::reference).toList(), plannedAt);
     PlanBasis basis =
         new PlanBasis(
-            reported.standing(shop.shop()),
-            orders.listOpen(plant),
+            told.standing(reported.standing(shop.shop())),
+            toPlan,
             published.map(p -> p.id).orElse(null),
             reported,
-            ink.reportAt(plant, plannedAt));
+            ink.reportAt(plant, plannedAt),
+            told);
     boolean stale = published.filter(p -> p.dataStamp != shop.dataStamp()).isPresent();
     return new Stand(shop.dataStamp(), plannedAt, basis, published.flatMap(mapping::sheet), stale);
   }

@@ -15,6 +15,7 @@ import org.jboss.logging.Logger;
 import org.jboss.logging.MDC;
 import org.potlife.audit.AuditReport;
 import org.potlife.plan.PlanOrigin;
+import org.potlife.plan.Stability;
 import org.potlife.plan.internal.PlantLock.Purpose;
 import org.potlife.plan.internal.SolveMeter.Outcome;
 import org.potlife.plan.internal.SolveStore.Begun;
@@ -73,7 +74,7 @@ class SolveJob {
         return new OnCompleteReschedule<>(FixedDelay.of(UNTIL_NEXT_TRY));
       }
       try {
-        return solve(plant.get(), plan, closing);
+        return solve(plant.get(), plan, Optional.empty(), closing);
       } finally {
         lock.get().close();
       }
@@ -83,83 +84,93 @@ class SolveJob {
     }
   }
 
-  private CompletionHandler<Void> solve(String plant, String plan, BooleanSupplier closing) {
-    Optional<PlanSheet> found = Optional.empty();
-    while (true) {
-      Optional<Begun> begun = store.begin(plan);
-      if (begun.isEmpty()) {
-        return new OnCompleteRemove<>();
-      }
-      LOG.infof(
-          "Solving for %s with %d orders, %d s",
-          begun.get().request().day(),
-          begun.get().request().orders().size(),
-          begun.get().request().solveSeconds());
-      JobWatch watch = new JobWatch(plan, store, closing);
-      SolveMeter.Running running = meter.start();
-      PlanSheet sheet;
-      AuditReport audit;
-      Optional<ChangeList> changes;
-      try {
-        sheet = planner.solve(begun.get().request(), found, watch);
-        watch.flush();
-        if (closing.getAsBoolean() && !watch.stopped()) {
-          running.end(Outcome.INTERRUPTED);
-          LOG.info("Left for the next start");
-          return new OnCompleteReschedule<>(FixedDelay.of(Duration.ZERO));
-        }
-        audit = check.check(begun.get().basis(), sheet, begun.get().request().published());
-        changes = changes(begun.get(), sheet);
-      } catch (RuntimeException e) {
-        running.end(Outcome.FAILED);
-        LOG.error("No plan came out", e);
-        store.fail(plan, "The search failed: " + e);
-        return new OnCompleteRemove<>();
-      }
-      if (store.finish(plan, sheet, audit, changes.map(ChangeList::stability).orElse(null))) {
-        running.end(watch.stopped() ? Outcome.STOPPED : Outcome.DONE);
-        tell(sheet, audit);
-        decide(plant, plan, begun.get(), changes, audit);
-        return new OnCompleteRemove<>();
-      }
-      running.end(Outcome.INTERRUPTED);
-      LOG.info("The plant has changed: begun anew, from the best plan so far");
-      found = Optional.of(sheet);
+  /** A plan with its audit and what it changes on the one in force. */
+  private record Made(PlanSheet sheet, AuditReport audit, Optional<ChangeList> changes) {
+
+    Stability stability() {
+      return changes.map(ChangeList::stability).orElse(null);
     }
   }
 
-  private static Optional<ChangeList> changes(Begun begun, PlanSheet sheet) {
-    return begun
-        .request()
-        .published()
-        .map(
-            before ->
-                ChangeList.of(
-                    begun.basis().index(sheet), begun.basis().published(), Optional.of(before)));
+  /**
+   * @param found the best plan of a search that begins anew
+   */
+  private CompletionHandler<Void> solve(
+      String plant, String plan, Optional<PlanSheet> found, BooleanSupplier closing) {
+    Optional<Begun> begun = store.begin(plan);
+    if (begun.isEmpty()) {
+      return new OnCompleteRemove<>();
+    }
+    LOG.infof(
+        "Solving for %s with %d orders, %d s",
+        begun.get().request().day(),
+        begun.get().request().orders().size(),
+        begun.get().request().solveSeconds());
+    JobWatch watch = new JobWatch(plan, store, closing);
+    SolveMeter.Running running = meter.start();
+    Made made;
+    try {
+      PlanSheet sheet = planner.solve(begun.get().request(), found, watch);
+      watch.flush();
+      if (closing.getAsBoolean() && !watch.stopped()) {
+        running.end(Outcome.INTERRUPTED);
+        LOG.info("Left for the next start");
+        return new OnCompleteReschedule<>(FixedDelay.of(Duration.ZERO));
+      }
+      made = judged(begun.get(), sheet);
+    } catch (RuntimeException e) {
+      running.end(Outcome.FAILED);
+      LOG.error("No plan came out", e);
+      store.fail(plan, "The search failed: " + e);
+      return new OnCompleteRemove<>();
+    }
+    if (!store.finish(plan, made.sheet(), made.audit(), made.stability())) {
+      running.end(Outcome.INTERRUPTED);
+      LOG.info("The plant has changed: begun anew, from the best plan so far");
+      return solve(plant, plan, Optional.of(made.sheet()), closing);
+    }
+    running.end(watch.stopped() ? Outcome.STOPPED : Outcome.DONE);
+    tell(made);
+    decide(plant, plan, begun.get(), made);
+    return new OnCompleteRemove<>();
   }
 
-  private static void tell(PlanSheet sheet, AuditReport audit) {
+  private Made judged(Begun begun, PlanSheet sheet) {
+    Optional<PlanSheet> before = begun.request().published();
+    return new Made(
+        sheet,
+        check.check(begun.basis(), sheet, before),
+        before.map(
+            published ->
+                ChangeList.of(
+                    begun.basis().index(sheet),
+                    begun.basis().published(),
+                    Optional.of(published))));
+  }
+
+  private static void tell(Made made) {
     LOG.infof(
         "Solved: %d runs, %d without a place, %d weighted late minutes, %d rules broken",
-        sheet.runs().size(),
-        sheet.score().unplaced(),
-        sheet.score().weightedLateMinutes(),
-        audit.findings().size());
+        made.sheet().runs().size(),
+        made.sheet().score().unplaced(),
+        made.sheet().score().weightedLateMinutes(),
+        made.audit().findings().size());
   }
 
   /** Publishes the plan if it is to be published by itself, else notes why it waits. */
-  private void decide(
-      String plant, String plan, Begun begun, Optional<ChangeList> changes, AuditReport audit) {
+  private void decide(String plant, String plan, Begun begun, Made made) {
     Following following = begun.basis().shop().settings().following();
     boolean byRule =
         begun.origin() == PlanOrigin.EVENTS
             && following.publish() == Publish.WHEN_NO_PROMISE_GETS_WORSE
-            && changes.isPresent();
+            && made.changes().isPresent();
     if (!byRule && !begun.publishWhenSound()) {
       return;
     }
     Optional<String> objection =
-        byRule ? PublicationRule.objection(changes.get(), audit, following) : Optional.empty();
+        byRule
+            ? PublicationRule.objection(made.changes().get(), made.audit(), following)
+            : Optional.empty();
     if (objection.isEmpty()) {
       objection = publication.publish(plant, plan, begun.basis().published());
     }
