@@ -2,12 +2,14 @@ package org.potlife.planning;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -29,6 +31,9 @@ import org.potlife.simulation.TakenOver;
 
 /** Maps a request to the engine's problem: what is to be printed, where it may be, what it uses. */
 final class ProblemMapper {
+
+  /** A run whose press opens later than this after its published time may go anywhere, s. */
+  private static final int DISPLACED_AFTER_S = 3600;
 
   private final PlanRequest request;
   private final Shop shop;
@@ -117,8 +122,8 @@ final class ProblemMapper {
             shopMapper.costs(),
             horizon.dayStarts(),
             horizon.end(),
-            published(line -> horizon.seconds(line.setUpStart())),
-            published(line -> shop.presses().indexOf(shop.findPress(line.press()).orElse(null))),
+            published(line -> isDisplaced(line) ? -1 : horizon.seconds(line.setUpStart())),
+            published(line -> isDisplaced(line) ? Problem.DISPLACED : press(line)),
             takenOver,
             null);
     return new MappedProblem(request, horizon, problem, runs, sets.list(), unplaced, frozen, stock);
@@ -133,6 +138,17 @@ final class ProblemMapper {
       values[i] = line == null ? -1 : value.applyAsInt(line);
     }
     return values;
+  }
+
+  private int press(RunLine line) {
+    return shop.presses().indexOf(shop.findPress(line.press()).orElse(null));
+  }
+
+  /** Whether the press of a run is closed by now at its published time and for long after it. */
+  private boolean isDisplaced(RunLine line) {
+    int press = press(line);
+    int start = Math.max(0, horizon.seconds(line.setUpStart()));
+    return press >= 0 && staffed.get(press).next(start) > start + DISPLACED_AFTER_S;
   }
 
   private OrderSpec orderSpec(Order order) {
@@ -164,7 +180,7 @@ final class ProblemMapper {
     }
     if (left > 0) {
       int number = 1;
-      for (int size : lots.sizes(order, possible, left)) {
+      for (int size : lots.sizes(order, possible, left, leastLots(order, sizes.size()))) {
         while (sizes.containsKey(number)) {
           number++;
         }
@@ -172,6 +188,11 @@ final class ProblemMapper {
       }
     }
     addRuns(order, sizes, blocked, progress);
+  }
+
+  /** Lots that are still to be made for the planner's wish. */
+  private int leastLots(Order order, int made) {
+    return Math.max(1, request.instructions().leastLots(order.reference()) - made);
   }
 
   /** Pieces for further lots; what nothing will bring is listed (R20). */
@@ -231,6 +252,9 @@ final class ProblemMapper {
   }
 
   private Fit.Obstacle obstacle(Order order, Print print) {
+    if (request.instructions().holds(order.reference())) {
+      return new Fit.Obstacle("R21", "the planner holds the order back");
+    }
     List<Fit.Obstacle> obstacles = fit.obstacles(order, print);
     if (!obstacles.isEmpty()) {
       return obstacles.get(0);
@@ -280,7 +304,7 @@ final class ProblemMapper {
         order.printsInListedOrder() ? stage(run) : -1,
         sets.indexOf(run),
         run.pieces(),
-        horizon.secondsUp(order.garments().availableFrom()),
+        Math.max(horizon.secondsUp(order.garments().availableFrom()), notBefore(run)),
         order.garments().lightness(),
         sets.screenNumbers(print),
         print.colours().stream().mapToInt(colour -> inkIndex.get(colour.ink())).toArray(),
@@ -322,6 +346,15 @@ final class ProblemMapper {
     return system.activated() ? system.standMinutes() * 60 : 0;
   }
 
+  private int notBefore(PlannedRun run) {
+    return request
+        .instructions()
+        .findRun(run.id())
+        .map(Instructions.RunWish::notBefore)
+        .map(horizon::secondsUp)
+        .orElse(-StaffedTime.NEVER);
+  }
+
   private boolean[] presses(PlannedRun run) {
     boolean[] allowed = new boolean[shop.presses().size()];
     boolean any = false;
@@ -332,6 +365,21 @@ final class ProblemMapper {
     for (int i = 0; i < allowed.length && !any; i++) {
       allowed[i] = lots.capacity(run.order(), run.print(), i) > 0;
     }
+    wishedPress(run).filter(press -> allowed[press]).ifPresent(press -> only(allowed, press));
     return allowed;
+  }
+
+  /** The press that the planner wants, as long as the shop has it. */
+  private Optional<Integer> wishedPress(PlannedRun run) {
+    return request
+        .instructions()
+        .findRun(run.id())
+        .flatMap(wish -> shop.findPress(wish.press()))
+        .map(shop.presses()::indexOf);
+  }
+
+  private static void only(boolean[] allowed, int press) {
+    Arrays.fill(allowed, false);
+    allowed[press] = true;
   }
 }

@@ -117,7 +117,8 @@ final class Planned {
             7,
             RoomState.NOTHING,
             InkReport.NOTHING,
-            told);
+            told,
+            Instructions.NONE);
     return audited(request, SolveWatch.none());
   }
 

@@ -56,7 +56,7 @@ class ListFilesTest {
     ChangeList changes =
         new ChangeList(
             "yard-1",
-            Stability.NOTHING,
+            new Stability(1, 1, 100, 1, 0, 4.2),
             List.of(
                 new ChangeList.Move(
                     "A-1",
@@ -66,13 +66,13 @@ class ListFilesTest {
                     "P2",
                     before.plusMinutes(30),
                     30,
-                    List.of("P1 is down"),
-                    "A-1 crest, front goes to P2, 30 min later.")),
+                    List.of("P1 is down", "by choice"),
+                    "it moves")),
             List.of("B-1"),
             List.of("C-1"),
             List.of(
                 new PromiseChange(
-                    "A-1", "Yard", before, before.plusMinutes(30), 0, 30, true, "Later.")),
+                    "A-1", "Yard", before, before.plusMinutes(30), 0, 30, true, "it is late")),
             null,
             List.of());
 
@@ -82,7 +82,7 @@ class ListFilesTest {
         .extracting(r -> r.get("change"))
         .containsExactly("moved", "added", "gone", "promise");
     assertThat(rows.get(0).get("to")).isEqualTo("2026-12-01T08:30:00+01:00");
-    assertThat(rows.get(0).get("text")).endsWith("30 min later.");
+    assertThat(rows.get(0).get("why")).isEqualTo("P1 is down; by choice");
     assertThat(rows.get(1).get("run")).isEqualTo("B-1");
     assertThat(rows.get(3).get("lateMinutes")).isEqualTo("30");
   }
