@@ -2,7 +2,7 @@ package org.potlife.plan.export;
 
 import org.potlife.plan.list.ChangeList;
 import org.potlife.plan.list.ChangeList.Move;
-import org.potlife.plan.list.ChangeList.Promised;
+import org.potlife.plan.list.PromiseChange;
 
 /** What a plan changes on the one before, as a file. */
 public final class ChangeCsv {
@@ -47,7 +47,7 @@ public final class ChangeCsv {
     }
     list.added().forEach(run -> named(csv, "added", run));
     list.gone().forEach(run -> named(csv, "gone", run));
-    for (Promised promise : list.promises()) {
+    for (PromiseChange promise : list.promises()) {
       csv.row(
           "promise",
           null,
