@@ -3,6 +3,7 @@ package org.potlife.audit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.potlife.floor.FloorReport;
 import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.room.RoomState;
@@ -47,6 +48,17 @@ public final class Audit {
     return of(shop, orders, sheet, published, RoomState.NOTHING, InkReport.NOTHING);
   }
 
+  /** Audits a plan of a plant whose press crew has told nothing. */
+  public static AuditReport of(
+      Shop shop,
+      List<Order> orders,
+      PlanSheet sheet,
+      Optional<PlanSheet> published,
+      RoomState rooms,
+      InkReport ink) {
+    return of(shop, orders, sheet, published, rooms, ink, FloorReport.NOTHING);
+  }
+
   /**
    * Audits a plan. Never throws for what is on the sheet: what cannot be read is a finding.
    *
@@ -56,6 +68,7 @@ public final class Audit {
    * @param published the plan in force when this one was made, whose frozen runs must stay
    * @param rooms what the rooms had reported when the plan was made
    * @param ink what the ink room had told when the plan was made
+   * @param floor what the press crew had told when the plan was made
    */
   public static AuditReport of(
       Shop shop,
@@ -63,11 +76,12 @@ public final class Audit {
       PlanSheet sheet,
       Optional<PlanSheet> published,
       RoomState rooms,
-      InkReport ink) {
+      InkReport ink,
+      FloorReport floor) {
     List<RuleResult> results = new ArrayList<>();
     Notes reading = new Notes(EvidenceReader.NUMBER);
     Evidence evidence =
-        new EvidenceReader(shop, orders, sheet, published, rooms, ink, reading).read();
+        new EvidenceReader(shop, orders, sheet, published, rooms, ink, floor, reading).read();
     results.add(reading.result(EvidenceReader.TITLE));
     for (Rule rule : RULES) {
       Notes notes = new Notes(rule.number());

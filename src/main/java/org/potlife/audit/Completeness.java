@@ -99,9 +99,14 @@ final class Completeness {
   private void check(Order order) {
     List<RunLine> runs =
         placed.stream().filter(run -> order.reference().equals(run.order())).toList();
+    CountedLots counted = evidence.countedLots(order);
     List<UnplacedLine> missing =
-        unplaced.stream().filter(line -> order.reference().equals(line.order())).toList();
-    Set<Integer> frozen = new HashSet<>();
+        unplaced.stream()
+            .filter(line -> order.reference().equals(line.order()))
+            // pieces without blanks are no lot: R20 looks at them
+            .filter(line -> !R20Quantity.NUMBER.equals(line.rule()))
+            .toList();
+    Set<Integer> frozen = new HashSet<>(counted.lots());
     runs.stream().filter(this::isFrozen).forEach(run -> frozen.add(run.lot()));
     int lots = lots(runs, missing, frozen);
     for (Print print : order.prints()) {
@@ -120,8 +125,10 @@ final class Completeness {
       }
       Set<Integer> all = new HashSet<>(on);
       all.addAll(off);
+      int listed = all.size();
+      all.addAll(counted.closedFor(print));
       notes.check(
-          all.size() == on.size() + off.size(),
+          listed == on.size() + off.size(),
           order.reference(),
           "%s on the %s: lots %s are on the sheet and lots %s unplaced, some lot stands twice",
           print.design(),

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.potlife.floor.FloorReport;
 import org.potlife.order.Order;
 import org.potlife.room.RoomState;
 import org.potlife.sheet.PlanSheet;
@@ -31,6 +32,8 @@ final class Evidence {
   private final RoomState rooms;
   private final ScreenReports reports;
   private final InkReports ink;
+  private final FloorReport floor;
+  private final FloorRuns floorRuns;
   private final Map<String, List<RunFacts>> sequences = new HashMap<>();
   private final Map<String, Staffed> pressTime = new HashMap<>();
   private Staffed screenRoomTime;
@@ -56,7 +59,11 @@ final class Evidence {
       Stretch window,
       RoomState rooms,
       ScreenReports reports,
-      InkReports ink) {
+      InkReports ink,
+      FloorReport floor,
+      FloorRuns floorRuns) {
+    this.floor = floor;
+    this.floorRuns = floorRuns;
     this.reports = reports;
     this.shop = shop;
     this.orders = orders;
@@ -96,9 +103,29 @@ final class Evidence {
     return ink;
   }
 
+  /** What the floor's report makes of the published runs. */
+  FloorRuns floor() {
+    return floorRuns;
+  }
+
+  /** Whether the run has begun and was told of, or goes otherwise than published. */
+  boolean isFact(RunFacts run) {
+    return floorRuns.isFact(run.id());
+  }
+
+  /** What is done of an order by its runs that have ended. */
+  CountedLots countedLots(Order order) {
+    return new CountedLots(order, floor, shop.cloth());
+  }
+
   /** Whether the run is under way: what it draws is a fact. */
   boolean isUnderWay(RunFacts run) {
     return isFrozen(run.id()) && run.setUpStart() < plannedAt();
+  }
+
+  /** Whether the run goes on with this batch as it is: it is marked, or the run is a fact. */
+  boolean isDrawnAsItIs(BatchFacts batch, RunFacts run) {
+    return isFact(run) || ink.isMarked(batch.id()) && isUnderWay(run);
   }
 
   /** Open orders by reference. */
@@ -134,6 +161,11 @@ final class Evidence {
                 before.from().toEpochSecond() == step.from()
                     && before.to().toEpochSecond() == step.to()
                     && step.where().equals(before.where()));
+  }
+
+  /** The run of this name on the sheet. */
+  Optional<RunFacts> run(String id) {
+    return lines.runs().stream().filter(run -> run.id().equals(id)).findFirst();
   }
 
   /** The screen of this name on the sheet. */
@@ -222,8 +254,7 @@ final class Evidence {
   }
 
   Staffed staffed(Press press) {
-    return pressTime.computeIfAbsent(
-        press.id(), id -> Staffed.of(press.shifts(), press.closures(), shop.timeZone(), window));
+    return pressTime.computeIfAbsent(press.id(), id -> Staffed.of(press, shop.timeZone(), window));
   }
 
   Staffed screenRoom() {

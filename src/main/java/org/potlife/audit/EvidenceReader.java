@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.potlife.floor.FloorReport;
 import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.room.RoomState;
@@ -38,6 +39,7 @@ final class EvidenceReader {
   private final Notes notes;
   private final InkReport inkReport;
   private final InkReports inkReports;
+  private final FloorReport floor;
   private final Map<String, RunFacts> runs = new LinkedHashMap<>();
   private LineReader reader;
 
@@ -48,7 +50,9 @@ final class EvidenceReader {
       Optional<PlanSheet> published,
       RoomState rooms,
       InkReport ink,
+      FloorReport floor,
       Notes notes) {
+    this.floor = floor;
     this.shop = shop;
     this.sheet = sheet;
     this.published = published;
@@ -72,7 +76,9 @@ final class EvidenceReader {
           new Stretch(0, 0),
           rooms,
           new ScreenReports(shop, rooms, 0, List.of(), Set.of()),
-          inkReports);
+          inkReports,
+          floor,
+          new FloorRuns(shop, orders, Optional.empty(), floor, 0, 0));
     }
     long plannedAt = sheet.plannedAt().toEpochSecond();
     reader = new LineReader(notes, plannedAt);
@@ -90,14 +96,22 @@ final class EvidenceReader {
     List<BatchFacts> batches = batches();
     List<ScreenFacts> screens = screens();
     List<BeltFacts> belts = belts();
-    ScreenReports reports = reports(before);
+    FloorRuns floorRuns =
+        new FloorRuns(
+            shop,
+            orders,
+            before,
+            floor,
+            plannedAt,
+            sheet.horizonEnd() == null ? plannedAt : sheet.horizonEnd().toEpochSecond());
+    ScreenReports reports = reports(before, floorRuns);
     new CrossReferences(reader, runs.values(), batches, screens).check();
     return new Evidence(
         shop,
         orders,
         sheet,
         before,
-        frozen(before, reports),
+        frozen(before, reports, floorRuns),
         new Evidence.Lines(
             plannedAt,
             sheet.day().atStartOfDay(shop.timeZone()).toEpochSecond(),
@@ -108,7 +122,9 @@ final class EvidenceReader {
         reader.window(),
         rooms,
         reports,
-        inkReports);
+        inkReports,
+        floor,
+        floorRuns);
   }
 
   private boolean headerLegible() {
@@ -141,16 +157,17 @@ final class EvidenceReader {
         && notes.check(!taken, id, "stands on the sheet twice as a %s", what);
   }
 
-  private ScreenReports reports(Optional<Published> before) {
+  private ScreenReports reports(Optional<Published> before, FloorRuns floorRuns) {
     return new ScreenReports(
         shop,
         rooms,
         sheet.plannedAt().toEpochSecond(),
         before.map(Published::screens).orElse(List.of()),
-        before.map(plan -> plan.begun(sheet.plannedAt())).orElse(Set.of()));
+        before.map(plan -> floorRuns.begunAmong(plan.runs())).orElse(Set.of()));
   }
 
-  private Set<String> frozen(Optional<Published> before, ScreenReports reports) {
+  private Set<String> frozen(
+      Optional<Published> before, ScreenReports reports, FloorRuns floorRuns) {
     Set<String> ids = new LinkedHashSet<>();
     before.ifPresent(
         plan ->
@@ -158,17 +175,16 @@ final class EvidenceReader {
                 .frozen(
                     sheet.plannedAt().plusMinutes(shop.settings().freezeMinutes()), orders.keySet())
                 .stream()
+                .filter(run -> !floorRuns.cannotStay(run.id()))
                 .filter(
-                    run ->
-                        run.setUpStart().isBefore(sheet.plannedAt())
-                            || Completeness.there(run.screens()).stream()
-                                .noneMatch(reports::isChanged))
+                    run -> Completeness.there(run.screens()).stream().noneMatch(reports::isChanged))
                 .forEach(run -> ids.add(run.id())));
     before.ifPresent(
         plan ->
             inkReports
                 .withoutInk(plan.runs(), plan.batches(), sheet.plannedAt().toInstant())
                 .forEach(ids::remove));
+    ids.addAll(floorRuns.begun());
     return ids;
   }
 

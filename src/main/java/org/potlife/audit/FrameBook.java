@@ -54,7 +54,7 @@ final class FrameBook {
     changes.sort(Comparator.comparingLong(Change::at).thenComparingInt(Change::frames));
     for (Change change : changes) {
       held += change.frames();
-      if (change.frames() > 0) {
+      if (change.frames() > 0 && !(isAsItWas(change.screen()) && evidence.floor().hasReport())) {
         notes.check(
             held <= owned,
             change.screen(),
@@ -66,6 +66,15 @@ final class FrameBook {
             owned);
       }
     }
+  }
+
+  /** Whether it is begun or published for a run that stays: its frame was planned before. */
+  private boolean isAsItWas(String screen) {
+    return evidence.isBegun(screen)
+        || evidence
+            .screen(screen)
+            .filter(s -> s.runs().stream().anyMatch(run -> evidence.isFrozen(run.id())))
+            .isPresent();
   }
 
   private static long takenAt(ScreenFacts screen) {

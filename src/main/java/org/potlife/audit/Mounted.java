@@ -37,7 +37,7 @@ final class Mounted {
             .anyMatch(
                 other ->
                     !other.press().id().equals(run.press().id())
-                        && other.setUpStart() >= before.printEnd()
+                        && other.setUpStart() > before.setUpStart()
                         && other.setUpStart() < run.setUpStart()
                         && ScreenKey.of(other.print()).equals(screens));
   }

@@ -10,7 +10,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.sheet.PlanSheet.BatchLine;
 import org.potlife.sheet.PlanSheet.RunLine;
@@ -23,12 +22,14 @@ final class Published {
   private final Map<String, BatchLine> batches;
   private final Map<String, ScreenLine> screens;
   private final Set<String> frozenBefore;
+  private final long plannedAt;
 
   Published(PlanSheet sheet) {
     runs = byName(sheet.runs(), RunLine::id);
     runs.values().removeIf(run -> run.setUpStart() == null);
     batches = byName(sheet.batches(), BatchLine::id);
     screens = byName(sheet.screens(), ScreenLine::id);
+    plannedAt = sheet.plannedAt() == null ? Long.MIN_VALUE : sheet.plannedAt().toEpochSecond();
     frozenBefore = Set.copyOf(Completeness.there(sheet.frozen()));
   }
 
@@ -49,12 +50,9 @@ final class Published {
         .toList();
   }
 
-  /** Ids of the runs whose set-up began before a moment. */
-  Set<String> begun(OffsetDateTime before) {
-    return runs.values().stream()
-        .filter(run -> run.setUpStart().isBefore(before))
-        .map(RunLine::id)
-        .collect(Collectors.toSet());
+  /** When it was planned, epoch seconds. */
+  long plannedAt() {
+    return plannedAt;
   }
 
   List<ScreenLine> screens() {
@@ -111,10 +109,11 @@ final class Published {
 
   /** Whether the screens that both runs need were on another press between them. */
   private boolean wentElsewhere(RunLine before, RunLine run) {
-    return run.screens() != null
-        && run.screens().equals(before.screens())
+    Optional<List<ScreenKey>> wanted = keys(run);
+    return wanted.isPresent()
+        && wanted.equals(keys(before))
         && runs.values().stream()
-            .filter(other -> run.screens().equals(other.screens()))
+            .filter(other -> wanted.equals(keys(other)))
             .filter(other -> !Objects.equals(other.press(), run.press()))
             .anyMatch(
                 other ->

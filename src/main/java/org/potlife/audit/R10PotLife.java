@@ -25,7 +25,7 @@ final class R10PotLife implements Rule {
     for (BatchFacts batch : evidence.batches()) {
       clock(evidence, batch, notes);
       for (BatchFacts.Use use : batch.uses()) {
-        if (evidence.ink().isMarked(batch.id()) && evidence.isUnderWay(use.run())) {
+        if (evidence.isDrawnAsItIs(batch, use.run())) {
           // the clock that it really has is no fault of the plan
           continue;
         }
@@ -98,6 +98,9 @@ final class R10PotLife implements Rule {
   }
 
   private static void cover(Evidence evidence, RunFacts run, String ink, Notes notes) {
+    if (evidence.isFact(run)) {
+      return;
+    }
     List<BatchFacts.Use> uses =
         uses(evidence, run, ink).sorted(Comparator.comparingLong(BatchFacts.Use::from)).toList();
     // a run without ink is R11's finding

@@ -85,7 +85,14 @@ final class R11OnlyTodaysInk implements Rule {
 
   /** A marked batch has the clock that it has; what a run under way draws of it is done. */
   private static boolean isFact(Evidence evidence, BatchFacts batch, BatchFacts.Use use) {
-    return evidence.ink().isMarked(batch.id()) && evidence.isUnderWay(use.run());
+    return evidence.isDrawnAsItIs(batch, use.run());
+  }
+
+  /** The real times of a fact tell nothing of its set-up. */
+  private static boolean hasSetUp(Evidence evidence, RunFacts run) {
+    return evidence.isFact(run)
+        ? run.line().setUpMinutes() > 0 || run.line().screensToChange() > 0
+        : run.hasSetUp();
   }
 
   private static LocalDate day(Evidence evidence, long second) {
@@ -111,7 +118,8 @@ final class R11OnlyTodaysInk implements Rule {
         needed);
     // what was on the press before an old frozen run is not known: a set-up may have taken no time
     boolean known = Mounted.setUp(evidence, run).isPresent();
-    boolean setUp = Mounted.setUp(evidence, run).map(SetUp::needed).orElseGet(run::hasSetUp);
+    boolean setUp =
+        Mounted.setUp(evidence, run).map(SetUp::needed).orElseGet(() -> hasSetUp(evidence, run));
     int onScreensG = room.screenChargeG() * run.stationsWith(ink);
     int charge = setUp ? onScreensG : 0;
     long charged = uses.stream().mapToLong(BatchFacts.Use::chargeG).sum();
@@ -122,6 +130,9 @@ final class R11OnlyTodaysInk implements Rule {
         charged,
         ink,
         charge);
+    if (evidence.isFact(run)) {
+      return;
+    }
     double seconds = Math.max(1, run.printEnd() - run.firstPieceAt());
     for (BatchFacts.Use use : uses) {
       double share = needed * ((use.to() - use.from()) / seconds);

@@ -34,7 +34,7 @@ final class R13Leftovers implements Rule {
             "of ink %s serves run %s, which does not print it",
             batch.ink().id(),
             use.run().id());
-        boolean fact = evidence.ink().isMarked(batch.id()) && evidence.isUnderWay(use.run());
+        boolean fact = evidence.isDrawnAsItIs(batch, use.run());
         notes.check(
             fact || !evidence.ink().isGone(batch.id()),
             batch.id(),

@@ -25,7 +25,8 @@ final class R15BeltArea implements Rule {
       }
       double speed = moment.belts().get(0).speedMPerMin();
       boolean holds =
-          moment.areaMPerMin() <= speed + Tolerance.SPEED_M_PER_MIN + moment.areaRoundingMPerMin();
+          moment.areaMPerMin() <= speed + Tolerance.SPEED_M_PER_MIN + moment.areaRoundingMPerMin()
+              || moment.isFedByFactsAlone(evidence);
       boolean sameTrouble = bad != null && bad.continuesIn(moment);
       bad = holds ? null : moment;
       notes.check(
@@ -49,7 +50,7 @@ final class R15BeltArea implements Rule {
             share);
       }
     }
-    evidence.runs().forEach(run -> rate(run, notes));
+    evidence.runs().stream().filter(run -> !evidence.isFact(run)).forEach(run -> rate(run, notes));
   }
 
   private static double areaPercent(TunnelMoment moment, BeltFacts belt) {

@@ -27,6 +27,7 @@ final class R16Water implements Rule {
       holds |=
           evidence.ink().hasLearned()
               && moment.inTunnel().stream().allMatch(run -> evidence.isFrozen(run.id()));
+      holds |= moment.isFedByFactsAlone(evidence);
       boolean sameTrouble = bad != null && bad.continuesIn(moment);
       bad = holds ? null : moment;
       notes.check(

@@ -49,14 +49,16 @@ final class R17CoolBetweenPrints implements Rule {
         RunFacts earlier = inTime.get(i - 1);
         RunFacts later = inTime.get(i);
         notes.check(
-            later.firstPieceAt() >= earlier.coolAt(),
+            later.firstPieceAt() >= earlier.coolAt() || evidence.isFact(later),
             later.id(),
             "starts on the garments %s, after run %s they are cool %s",
             evidence.at(later.firstPieceAt()),
             earlier.id(),
             evidence.at(earlier.coolAt()));
         notes.check(
-            !later.order().printsInListedOrder() || earlier.printIndex() <= later.printIndex(),
+            !later.order().printsInListedOrder()
+                || earlier.printIndex() <= later.printIndex()
+                || evidence.floor().hasBegun(earlier.id()),
             later.id(),
             "comes after run %s, the order wants its prints in the listed order",
             earlier.id());

@@ -16,9 +16,11 @@ import org.potlife.order.Print;
  */
 final class R20Quantity implements Rule {
 
+  static final String NUMBER = "R20";
+
   @Override
   public String number() {
-    return "R20";
+    return NUMBER;
   }
 
   @Override
@@ -37,19 +39,52 @@ final class R20Quantity implements Rule {
           evidence.runs().stream()
               .filter(run -> run.order().reference().equals(order.reference()))
               .toList();
-      lots(evidence, runs, total, notes);
-      sums(evidence, order, runs, total, notes);
-      runs.forEach(run -> printed(run, notes));
+      CountedLots counted = evidence.countedLots(order);
+      if (counted.none()) {
+        missing(evidence, order, Math.max(0, garments.quantity() - garments.blanks()), notes);
+      } else {
+        total =
+            counted.further(staying(evidence, runs, counted)) + staying(evidence, runs, counted);
+        missing(evidence, order, counted.missing(staying(evidence, runs, counted)), notes);
+      }
+      lots(evidence, runs, counted, total, notes);
+      sums(evidence, order, runs, counted, total, notes);
+      runs.stream().filter(run -> !evidence.isFact(run)).forEach(run -> printed(run, notes));
     }
   }
 
-  private static void lots(Evidence evidence, List<RunFacts> runs, long total, Notes notes) {
+  /** Pieces of frozen lots of which no run has ended. */
+  private static long staying(Evidence evidence, List<RunFacts> runs, CountedLots counted) {
     Map<Integer, Integer> pieces = new TreeMap<>();
     runs.stream()
-        .filter(run -> evidence.isFrozen(run.id()))
+        .filter(run -> evidence.isFrozen(run.id()) && !counted.lots().contains(run.line().lot()))
         .forEach(run -> pieces.putIfAbsent(run.line().lot(), run.line().quantity()));
-    Set<Integer> frozen = Set.copyOf(pieces.keySet());
+    return sum(pieces);
+  }
+
+  private static void missing(Evidence evidence, Order order, long pieces, Notes notes) {
+    List<String> told =
+        Completeness.there(evidence.sheet().unplaced()).stream()
+            .filter(line -> order.reference().equals(line.order()) && NUMBER.equals(line.rule()))
+            .map(line -> String.valueOf(line.cause()))
+            .toList();
+    notes.check(
+        pieces == 0 ? told.isEmpty() : told.size() == 1 && told.get(0).startsWith(pieces + " "),
+        order.reference(),
+        "misses %d pieces for which there are no blanks, the plan says %s",
+        pieces,
+        told);
+  }
+
+  private static void lots(
+      Evidence evidence, List<RunFacts> runs, CountedLots counted, long total, Notes notes) {
+    Map<Integer, Integer> pieces = new TreeMap<>();
+    runs.stream()
+        .filter(run -> evidence.isFrozen(run.id()) && !counted.lots().contains(run.line().lot()))
+        .forEach(run -> pieces.putIfAbsent(run.line().lot(), run.line().quantity()));
     long left = total - sum(pieces);
+    counted.lots().forEach(lot -> pieces.put(lot, counted.piecesOf(lot)));
+    Set<Integer> frozen = Set.copyOf(pieces.keySet());
     List<RunFacts> movable = runs.stream().filter(run -> !evidence.isFrozen(run.id())).toList();
     for (RunFacts run : movable) {
       int lots = run.line().lots();
@@ -87,7 +122,14 @@ final class R20Quantity implements Rule {
   }
 
   private static void sums(
-      Evidence evidence, Order order, List<RunFacts> runs, long total, Notes notes) {
+      Evidence evidence,
+      Order order,
+      List<RunFacts> all,
+      CountedLots counted,
+      long total,
+      Notes notes) {
+    List<RunFacts> runs =
+        all.stream().filter(run -> !counted.lots().contains(run.line().lot())).toList();
     Map<Integer, Integer> frozen = new TreeMap<>();
     runs.stream()
         .filter(run -> evidence.isFrozen(run.id()))
@@ -100,6 +142,7 @@ final class R20Quantity implements Rule {
       // lots without a place have no quantity on the sheet
       boolean allPlaced =
           Completeness.there(evidence.sheet().unplaced()).stream()
+              .filter(line -> !NUMBER.equals(line.rule()))
               .noneMatch(line -> Completeness.isOf(order, print, line));
       if (!lots.isEmpty() && allPlaced) {
         long sum = lots.stream().mapToLong(run -> run.line().quantity()).sum();

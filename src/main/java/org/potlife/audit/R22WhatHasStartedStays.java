@@ -36,6 +36,18 @@ final class R22WhatHasStartedStays implements Rule {
   }
 
   private static final Set<String> RUN_MAY_CHANGE = Set.of("customer");
+  private static final Set<String> FACT_MAY_CHANGE =
+      Set.of(
+          "customer",
+          "setUpStart",
+          "firstPieceAt",
+          "printStart",
+          "printEnd",
+          "offBelt",
+          "coolAt",
+          "rates",
+          "ratePerHour");
+
   private static final Set<String> SCREEN_MAY_CHANGE =
       Set.of("run", "runs", "releasedAt", "latestFrom");
   private static final Set<String> BATCH_MAY_CHANGE =
@@ -78,17 +90,60 @@ final class R22WhatHasStartedStays implements Rule {
           now != null, id, "is published inside the freeze window and not on the sheet")) {
         continue;
       }
+      if (evidence.floor().isNews(id)) {
+        asTold(evidence, published, now, notes);
+        screens(before, published, screens, notes);
+        continue;
+      }
       List<String> changed = SameLine.differences(published, now, RUN_MAY_CHANGE);
       notes.check(changed.isEmpty(), id, "is inside the freeze window, but differs in %s", changed);
-      for (String screen : published.screens() == null ? List.<String>of() : published.screens()) {
-        before
-            .screen(screen)
-            .ifPresent(
-                line ->
-                    same(notes, "screen", line.id(), line, screens.get(screen), SCREEN_MAY_CHANGE));
-      }
+      screens(before, published, screens, notes);
     }
     before.batches().forEach(batch -> frozenBatch(evidence, batch, notes));
+  }
+
+  private static void screens(
+      Published before, RunLine published, Map<String, ScreenLine> screens, Notes notes) {
+    for (String screen : Completeness.there(published.screens())) {
+      before
+          .screen(screen)
+          .ifPresent(
+              line ->
+                  same(notes, "screen", line.id(), line, screens.get(screen), SCREEN_MAY_CHANGE));
+    }
+  }
+
+  /** A run that was told of, or goes otherwise than published, stands with its real times. */
+  private static void asTold(Evidence evidence, RunLine published, RunLine now, Notes notes) {
+    FloorRuns.Times times = evidence.floor().times(published.id()).orElseThrow();
+    List<String> changed = SameLine.differences(published, now, FACT_MAY_CHANGE);
+    notes.check(changed.isEmpty(), now.id(), "has begun, but differs in %s", changed);
+    FloorRuns.Times written =
+        new FloorRuns.Times(
+            now.setUpStart().toEpochSecond(),
+            now.firstPieceAt().toEpochSecond(),
+            now.printStart().toEpochSecond(),
+            now.printEnd().toEpochSecond());
+    notes.check(
+        times.equals(written),
+        now.id(),
+        "stands with set-up %s, first piece %s, print %s to %s; by the floor's report it is %s, %s,"
+            + " %s to %s",
+        evidence.at(written.start()),
+        evidence.at(written.firstPiece()),
+        evidence.at(written.print()),
+        evidence.at(written.end()),
+        evidence.at(times.start()),
+        evidence.at(times.firstPiece()),
+        evidence.at(times.print()),
+        evidence.at(times.end()));
+    boolean endAsPublished = now.printEnd().isEqual(published.printEnd());
+    notes.check(
+        !endAsPublished || now.offBelt().isEqual(published.offBelt()),
+        now.id(),
+        "ends as published and is said to be off the belt %s, published was %s",
+        now.offBelt(),
+        published.offBelt());
   }
 
   private static void frozenBatch(Evidence evidence, BatchLine published, Notes notes) {
@@ -122,11 +177,12 @@ final class R22WhatHasStartedStays implements Rule {
         now,
         joined ? withClock(evidence, published.id(), BATCH_MAY_CHANGE) : mayChange)) {
       for (UseLine use : frozen) {
+        Set<String> ofUse = evidence.floor().isNews(use.run()) ? Set.of("from", "to") : Set.of();
         notes.check(
             now.uses() != null
                 && now.uses().stream()
                     .filter(Objects::nonNull)
-                    .anyMatch(u -> SameLine.differences(use, u, Set.of()).isEmpty()),
+                    .anyMatch(u -> SameLine.differences(use, u, ofUse).isEmpty()),
             published.id(),
             "no longer gives run %s the %d g that were published",
             use.run(),

@@ -23,6 +23,10 @@ final class R2OneRunAtATime implements Rule {
     for (Press press : evidence.shop().presses()) {
       RunFacts before = null;
       for (RunFacts run : evidence.sequence(press)) {
+        if (evidence.isFact(run)) {
+          before = run;
+          continue;
+        }
         if (before != null) {
           notes.check(
               run.setUpStart() >= before.printEnd(),

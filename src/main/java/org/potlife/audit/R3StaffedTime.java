@@ -23,6 +23,9 @@ final class R3StaffedTime implements Rule {
   @Override
   public void check(Evidence evidence, Notes notes) {
     for (RunFacts run : evidence.runs()) {
+      if (evidence.isFact(run)) {
+        continue;
+      }
       Staffed staffed = evidence.staffed(run.press());
       notes.check(
           staffed.spans(run.press().maxPauseMinutes() * 60L).stream()

@@ -47,7 +47,7 @@ final class R4ScreensReady implements Rule {
             screen.id());
         long ready = readyAt(screen);
         notes.check(
-            ready <= run.setUpStart(),
+            ready <= run.setUpStart() || evidence.isFact(run),
             run.id(),
             "set-up starts %s, screen %s is ready %s",
             evidence.at(run.setUpStart()),
@@ -56,7 +56,7 @@ final class R4ScreensReady implements Rule {
         if (before != null) {
           long free = freeAt(evidence, before, run);
           notes.check(
-              run.setUpStart() >= free,
+              run.setUpStart() >= free || evidence.isFact(run),
               run.id(),
               "set-up starts %s, screen %s is with run %s until %s",
               evidence.at(run.setUpStart()),

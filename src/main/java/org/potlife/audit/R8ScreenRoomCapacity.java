@@ -86,7 +86,8 @@ final class R8ScreenRoomCapacity implements Rule {
 
   private static void released(Evidence evidence, ScreenFacts screen, Notes notes) {
     if (!screen.runs().isEmpty() && screen.releasedAt() != null) {
-      long released = R4ScreensReady.releasedAt(screen.runs().get(screen.runs().size() - 1));
+      long released =
+          screen.runs().stream().mapToLong(R4ScreensReady::releasedAt).max().orElseThrow();
       notes.check(
           Math.abs(screen.releasedAt() - released) <= Tolerance.SECONDS,
           screen.id(),

@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.potlife.shop.Closure;
+import org.potlife.shop.Press;
+import org.potlife.shop.Press.ExtraShift;
 import org.potlife.shop.Shift;
 
 /**
@@ -29,6 +31,15 @@ final class Staffed {
 
   /** Staffed time of all shifts that start in the window or on the day before it. */
   static Staffed of(List<Shift> shifts, List<Closure> closures, ZoneId zone, Stretch window) {
+    return of(shifts, List.of(), closures, zone, window);
+  }
+
+  private static Staffed of(
+      List<Shift> shifts,
+      List<ExtraShift> extra,
+      List<Closure> closures,
+      ZoneId zone,
+      Stretch window) {
     List<Stretch> worked = new ArrayList<>();
     LocalDate last = dayOf(window.to(), zone).plusDays(1);
     for (LocalDate day = dayOf(window.from(), zone).minusDays(2);
@@ -40,6 +51,11 @@ final class Staffed {
         }
       }
     }
+    for (ExtraShift once : extra) {
+      if (once.from().isBefore(once.to())) {
+        worked.add(new Stretch(once.from().toEpochSecond(), once.to().toEpochSecond()));
+      }
+    }
     List<Stretch> closed =
         closures.stream()
             .map(c -> new Stretch(c.from().toEpochSecond(), c.to().toEpochSecond()))
@@ -47,6 +63,29 @@ final class Staffed {
             .toList();
     return new Staffed(
         Stretch.join(worked, 0).stream().flatMap(s -> s.without(closed).stream()).toList());
+  }
+
+  /** Staffed time of a press with its extra shifts. */
+  static Staffed of(Press press, ZoneId zone, Stretch window) {
+    return of(press.shifts(), press.extraShifts(), press.closures(), zone, window);
+  }
+
+  /** Staffed at all times: by the clock. */
+  static Staffed always() {
+    return new Staffed(List.of(new Stretch(Long.MIN_VALUE / 4, Long.MAX_VALUE / 4)));
+  }
+
+  /** When so many staffed seconds after a moment are over; by the clock where none are left. */
+  long after(long from, long seconds) {
+    long left = seconds;
+    for (int i = firstEndingAfter(from); i < stretches.size(); i++) {
+      long begins = Math.max(from, stretches.get(i).from());
+      if (left <= stretches.get(i).to() - begins) {
+        return begins + left;
+      }
+      left -= stretches.get(i).to() - begins;
+    }
+    return from + seconds;
   }
 
   private static List<Stretch> shiftOn(LocalDate day, Shift shift, ZoneId zone) {

@@ -112,9 +112,14 @@ final class Tunnel {
       List<RunFacts.Rate> rates = new ArrayList<>(run.rates());
       int minutes = run.press().firstPieceMinutes();
       if (minutes > 0 && run.line().trialPieces() > 0) {
-        double perHour = run.line().trialPieces() * 60.0 / minutes;
-        for (Stretch part :
-            evidence.staffed(run.press()).within(run.firstPieceAt(), run.printStart())) {
+        List<Stretch> parts =
+            evidence.staffed(run.press()).within(run.firstPieceAt(), run.printStart());
+        double seconds =
+            evidence.isFact(run)
+                ? parts.stream().mapToLong(Stretch::seconds).sum()
+                : minutes * 60.0;
+        double perHour = run.line().trialPieces() * 3600.0 / seconds;
+        for (Stretch part : parts) {
           rates.add(new RunFacts.Rate(part.from(), part.to(), perHour));
         }
       }

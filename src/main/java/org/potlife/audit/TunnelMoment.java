@@ -25,6 +25,19 @@ record TunnelMoment(
     double heatKw,
     double heatRoundingKw) {
 
+  /** Whether a fact is in the tunnel and no run feeds the belt that has not begun. */
+  boolean isFedByFactsAlone(Evidence evidence) {
+    return inTunnel.stream().anyMatch(evidence::isFact)
+        && inTunnel.stream()
+            .filter(run -> !evidence.floor().hasBegun(run.id()))
+            .noneMatch(this::isFedBy);
+  }
+
+  private boolean isFedBy(RunFacts run) {
+    return run.firstPieceAt() < to && from < run.printStart()
+        || run.rates().stream().anyMatch(rate -> rate.from() < to && from < rate.to());
+  }
+
   List<String> names() {
     return inTunnel.stream().map(RunFacts::id).toList();
   }

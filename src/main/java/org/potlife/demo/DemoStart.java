@@ -15,6 +15,7 @@ import org.jboss.logging.Logger;
 import org.potlife.order.Order;
 import org.potlife.order.Orders;
 import org.potlife.plan.PlanChange;
+import org.potlife.plan.PlanOrigin;
 import org.potlife.plan.PlanWish;
 import org.potlife.plan.Plans;
 import org.potlife.shop.Shop;
@@ -76,7 +77,8 @@ class DemoStart {
     LocalDate day = nextWorkingDay(shop, tomorrow);
     plans.request(
         DemoPlant.ID,
-        new PlanWish(day, PlanWish.DEFAULT_SOLVE_SECONDS, PlanWish.DEFAULT_SEED, true));
+        new PlanWish(
+            day, PlanWish.DEFAULT_SOLVE_SECONDS, PlanWish.DEFAULT_SEED, PlanOrigin.PLANNER, true));
     LOG.infof("Demo plant loaded with %d orders; %s is being planned", count, day);
   }
 

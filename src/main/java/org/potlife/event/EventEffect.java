@@ -1,5 +1,8 @@
 package org.potlife.event;
 
+import java.util.List;
+import org.potlife.platform.problem.FieldError;
+
 /**
  * What one type of shop event changes. A CDI bean per type; who may tell it is said by {@link
  * EventReporters}.
@@ -13,6 +16,14 @@ public interface EventEffect<D extends Record> {
 
   /** Shape of the data. */
   Class<D> data();
+
+  /**
+   * What is wrong with the data besides its shape; pointers begin at the data. The request is then
+   * refused as a whole.
+   */
+  default List<FieldError> check(ShopEvent event, D data) {
+    return List.of();
+  }
 
   /**
    * Lets the event take effect, within the transaction that records it and under the plant's lock.

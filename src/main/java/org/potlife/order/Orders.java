@@ -1,5 +1,6 @@
 package org.potlife.order;
 
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -22,6 +23,11 @@ public interface Orders {
   /** What is left to be planned: orders that are open or started, by due date. */
   List<Order> listOpen(String plant);
 
+  /**
+   * Orders that were finished at or after a moment: their garments and screens may still be about.
+   */
+  List<Order> listFinishedSince(String plant, Instant since);
+
   /** One page of the orders, by due date and reference. */
   List<StoredOrder> listOrders(String plant, OrderQuery query);
 
@@ -34,6 +40,9 @@ public interface Orders {
    */
   Placement put(String plant, Order order, Consumer<OptionalLong> allow);
 
+  /** The same, for what was told to have been so at a moment. */
+  Placement putTold(String plant, Order order, Instant toldAt);
+
   /**
    * Cancels an order; cancelling it again changes nothing. Needs the plant's lock.
    *
@@ -41,8 +50,15 @@ public interface Orders {
    */
   StoredOrder cancel(String plant, String reference, Consumer<OptionalLong> allow);
 
+  /** The same, for what was told to have happened at a moment. */
+  StoredOrder cancelTold(String plant, String reference, Instant toldAt);
+
+  /** When the order's document, or its end, was last told; empty when the plant has none. */
+  Optional<Instant> findToldAt(String plant, String reference);
+
   /**
-   * Notes that printing has started or that the order is finished. Needs the plant's lock.
+   * Notes that printing has started or that the order is finished. No plan is stale by that alone.
+   * Needs the plant's lock.
    *
    * @throws ProblemException 404 when there is none
    */

@@ -18,6 +18,11 @@ import org.potlife.sheet.PlanSheet.PlanScore;
  * @param failure why no plan came out; only when failed
  * @param auditPassed whether no rule is broken; null before the audit
  * @param score what it is worth; null before it stands
+ * @param origin who asked for it
+ * @param restores id of the earlier plan that it brings back; null unless it does
+ * @param held why it waits for the planner though the plant lets the service publish; else null
+ * @param stability how far it is from the plan that was in force when it was made; null when there
+ *     was none, and before it stands
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record PlanSummary(
@@ -35,4 +40,8 @@ public record PlanSummary(
     OffsetDateTime publishedAt,
     String failure,
     Boolean auditPassed,
-    PlanScore score) {}
+    PlanScore score,
+    PlanOrigin origin,
+    String restores,
+    String held,
+    Stability stability) {}

@@ -15,7 +15,10 @@ import org.potlife.simulation.SequenceEvaluator;
  * Annealing, Science 220, 1983 (from memory).
  *
  * <p>Lateness and cost have temperatures of their own, since no cost outweighs lateness. A change
- * is first judged by {@link LineGuess}; only what that finds worth a try is simulated.
+ * is first judged by {@link LineGuess}; only what that finds worth a try is simulated. Where the
+ * guess has been right, several changes that it accepts are simulated together, and what they come
+ * to is held against what was guessed (surrogate transitions: J. S. Liu, Monte Carlo Strategies in
+ * Scientific Computing, 2001, from memory).
  */
 final class Annealing {
 
@@ -36,14 +39,20 @@ final class Annealing {
   /** Share of the changes that seem to change nothing which are simulated all the same. */
   private static final double IDLE_CHANGES = 0.1;
 
-  /** Evaluations per run of the first round, of each against the one before, and at most. */
+  /** Work per run of the first round, of each against the one before, and at most. */
   private static final double FIRST = 60;
 
   private static final double GROWTH = 2.5;
   private static final double MOST = 3000;
 
-  /** With fewer runs a simulation is about as quick as a guess. */
-  private static final int GUESS_FROM = 25;
+  /** Changes simulated together: at most, and how their number follows right and wrong guesses. */
+  private static final double MOST_TOGETHER = 1000;
+
+  private static final double MORE = 1.15;
+  private static final double FEWER = 0.87;
+
+  /** Looks for changes before those found so far are simulated. */
+  private static final int MOST_LOOKS = 5000;
 
   /** A round that found nothing better is followed by a hotter one, up to this. */
   private static final double MOST_HEAT = 8;
@@ -65,6 +74,9 @@ final class Annealing {
   private final LineGuess guess;
   private final Consumer<Outcome> improved;
 
+  private final int[][] begun;
+  private final int[] begunLengths;
+  private double together = 1;
   private int mostMoved;
   private final long[] lateSteps = new long[SAMPLES];
   private final long[] costSteps = new long[SAMPLES];
@@ -84,36 +96,36 @@ final class Annealing {
     random = new SplittableRandom(seed);
     lines = new Lines(problem.presses().length, problem.movable());
     DispatchTimes times = new DispatchTimes(problem);
-    moves = new LineMoves(problem, lines, evaluator::endOf, new Kin(problem, times), random);
-    guess =
-        problem.movable() < GUESS_FROM
-            ? null
-            : new LineGuess(problem, lines, evaluator::endOf, times);
+    guess = new LineGuess(problem, lines, times);
+    moves = new LineMoves(problem, lines, guess::endOf, new Kin(problem, times), random);
+    begun = new int[problem.presses().length][problem.movable()];
+    begunLengths = new int[begun.length];
   }
 
   /** The best plan found within the budget; never worse than the first. */
   Dispatch.Plan improve(Dispatch.Plan first) {
     best = first;
     limitMoves();
-    double evaluations = FIRST * problem.movable();
+    double work = FIRST * problem.movable();
     while (!budget.over()) {
       double used = budget.used();
-      double perEvaluation = budget.evaluations() == 0 ? 0 : used / budget.evaluations();
-      double length = perEvaluation == 0 ? 0.02 : evaluations * perEvaluation;
+      double perWork = budget.work() == 0 ? 0 : used / budget.work();
+      double length = perWork == 0 ? 0.02 : work * perWork;
       if (used + 1.7 * length > 1) {
         length = 1 - used;
       }
       Outcome before = best.outcome();
       round(used, Math.max(1e-9, length));
       heat = best.outcome().equals(before) ? Math.min(MOST_HEAT, heat * 2) : 1;
-      evaluations = Math.min(evaluations * GROWTH, MOST * problem.movable());
+      work = Math.min(work * GROWTH, MOST * problem.movable());
     }
     return best;
   }
 
   private void round(double from, double length) {
     lines.set(best.sequences(), best.lengths());
-    current = evaluate();
+    current = evaluateAsBase();
+    guess.learn(evaluator);
     measureSteps();
     double hotLate = heat * HOT * quantile(lateSteps, lateCount);
     double hotCost = heat * HOT * quantile(costSteps, costCount);
@@ -125,9 +137,7 @@ final class Annealing {
       double cooling = Math.pow(COLD, done);
       lateTemperature = hotLate * cooling;
       costTemperature = hotCost * cooling;
-      for (int i = 0; i < 16; i++) {
-        step();
-      }
+      changeSeveral();
     }
   }
 
@@ -156,27 +166,50 @@ final class Annealing {
                 Math.max(MOVED_AT_LEAST_ALLOWED, (int) Math.ceil(published * MOVED_AT_MOST)));
   }
 
-  /** Tries some changes, to see how much a change makes of lateness and cost here. */
+  /** Looks at some changes, to see how much a change makes of lateness and cost here. */
   private void measureSteps() {
     lateCount = 0;
     costCount = 0;
+    for (int i = 0; i < SAMPLES; i++) {
+      if (moves.change()) {
+        guess.ofLastChange();
+        note(guess.lateMinutes(), Math.round(costOf(guess.setUpS())));
+        lines.undo();
+      }
+    }
+    for (int i = 0; i < SAMPLES && lateCount + costCount == 0 && !budget.over(); i++) {
+      trySome();
+    }
+  }
+
+  /** Where neither lateness nor set-ups tell, the simulation does. */
+  private void trySome() {
     for (int i = 0; i < SAMPLES && !budget.over(); i++) {
+      budget.glanced();
       if (moves.change()) {
         Outcome outcome = evaluate();
         budget.evaluated();
         lines.undo();
-        long late = outcome.weightedLateMinutes() - current.weightedLateMinutes();
-        long cost = outcome.costMilli() - current.costMilli();
-        if (outcome.unplaced() == current.unplaced() && late > 0) {
-          lateSteps[lateCount++] = late;
+        if (outcome.unplaced() == current.unplaced()) {
+          note(
+              outcome.weightedLateMinutes() - current.weightedLateMinutes(),
+              outcome.costMilli() - current.costMilli());
         }
-        if (outcome.unplaced() == current.unplaced() && cost > 0) {
-          costSteps[costCount++] = cost;
-        }
-      } else {
-        budget.glanced();
       }
     }
+  }
+
+  private void note(long late, long cost) {
+    if (late > 0 && lateCount < SAMPLES) {
+      lateSteps[lateCount++] = late;
+    }
+    if (cost > 0 && costCount < SAMPLES) {
+      costSteps[costCount++] = cost;
+    }
+  }
+
+  private double costOf(long setUpSeconds) {
+    return setUpSeconds * (double) problem.costs().setUpPerHour() / 3600;
   }
 
   private static double quantile(long[] steps, int count) {
@@ -184,69 +217,129 @@ final class Annealing {
     return count == 0 ? 1 : Math.max(1, steps[(int) (count * QUANTILE)]);
   }
 
-  private void step() {
-    if (!moves.change()) {
-      moves.learnNothing();
+  /** Changes that the guess accepts; one simulation then accepts or refuses them together. */
+  private void changeSeveral() {
+    begin();
+    int wanted = (int) together;
+    int kept = 0;
+    long late = 0;
+    double cost = 0;
+    double patience = 0;
+    for (int looks = 0; looks < MOST_LOOKS && kept < wanted; looks++) {
       budget.glanced();
+      patience = patience();
+      if (change() && worthKeeping(wanted == 1 ? LOOSE * patience + LOOSE : patience)) {
+        guess.keep();
+        kept++;
+        late += guess.lateMinutes();
+        cost += costOf(guess.setUpS());
+        if (wanted > 1) {
+          moves.learn(guess.isBetter());
+        }
+      } else {
+        moves.learnNothing();
+      }
+    }
+    if (kept == 0) {
       return;
+    }
+    budget.evaluated();
+    if (wanted == 1) {
+      decide(evaluate(), patience);
+    } else {
+      decideTogether(evaluateAsBase(), late, cost);
+    }
+  }
+
+  private void begin() {
+    for (int press = 0; press < begun.length; press++) {
+      System.arraycopy(lines.runs()[press], 0, begun[press], 0, lines.length(press));
+      begunLengths[press] = lines.length(press);
+    }
+  }
+
+  private double patience() {
+    return -Math.log(1 - random.nextDouble());
+  }
+
+  private void decide(Outcome outcome, double patience) {
+    moves.learn(outcome.compareTo(current) < 0);
+    boolean accepted = penalty(outcome, 0, 0) <= patience;
+    if (accepted) {
+      evaluateAsBase();
+    }
+    end(outcome, accepted);
+  }
+
+  private void decideTogether(Outcome outcome, long guessedLate, double guessedCost) {
+    double penalty = Math.min(penalty(outcome, 0, 0), penalty(outcome, guessedLate, guessedCost));
+    end(outcome, penalty <= patience());
+  }
+
+  private void end(Outcome outcome, boolean accepted) {
+    if (accepted) {
+      together = Math.min(MOST_TOGETHER, together * MORE);
+      accept(outcome);
+    } else {
+      together = Math.max(1, together * FEWER);
+      lines.set(begun, begunLengths);
+      guess.forget();
+    }
+  }
+
+  /** Changes the lines; false if nothing came of it. */
+  private boolean change() {
+    if (!moves.change()) {
+      return false;
     }
     if (lines.changedPress(1) >= 0 && movedRuns() > mostMoved) {
       lines.undo();
-      moves.learnNothing();
-      budget.glanced();
-      return;
+      return false;
     }
-    double patience = -Math.log(1 - random.nextDouble());
-    if (guess != null && !worthTrying(patience)) {
-      lines.undo();
-      moves.learnNothing();
-      budget.glanced();
-      return;
-    }
-    Outcome outcome = evaluate();
-    budget.evaluated();
-    moves.learn(outcome.compareTo(current) < 0);
-    if (penalty(outcome) <= patience) {
-      accept(outcome);
-    } else {
-      lines.undo();
-    }
+    return true;
+  }
+
+  private Outcome evaluateAsBase() {
+    return evaluator.evaluateAsBase(lines.runs(), lines.lengths());
   }
 
   private Outcome evaluate() {
     return evaluator.evaluate(lines.runs(), lines.lengths());
   }
 
-  private boolean worthTrying(double patience) {
+  /** Takes the last change back if the guess finds it worse than patience allows. */
+  private boolean worthKeeping(double patience) {
     guess.ofLastChange();
     long late = guess.lateMinutes();
-    if (late < 0) {
-      return true;
+    boolean worth;
+    if (late != 0) {
+      worth = late <= patience * lateTemperature;
+    } else if (guess.setUpS() != 0) {
+      worth = costOf(guess.setUpS()) <= patience * costTemperature;
+    } else {
+      worth = random.nextDouble() < IDLE_CHANGES;
     }
-    if (late == 0 && guess.setUpS() == 0) {
-      return random.nextDouble() < IDLE_CHANGES;
+    if (!worth) {
+      lines.undo();
     }
-    double cost = guess.setUpS() * (double) problem.costs().setUpPerHour() / 3600;
-    double penalty = late / lateTemperature + (late > 0 ? 0 : Math.max(0, cost) / costTemperature);
-    return penalty <= LOOSE * patience + LOOSE;
+    return worth;
   }
 
-  /** How much worse the outcome is than the current one, in temperatures. */
-  private double penalty(Outcome outcome) {
+  /** How much worse the outcome is than the current one and what was guessed, in temperatures. */
+  private double penalty(Outcome outcome, long guessedLate, double guessedCost) {
     if (outcome.unplaced() != current.unplaced()) {
       return outcome.unplaced() < current.unplaced() ? 0 : Double.MAX_VALUE;
     }
     long late = outcome.weightedLateMinutes() - current.weightedLateMinutes();
-    if (late != 0) {
-      return Math.max(0, late / lateTemperature);
+    if (late != guessedLate) {
+      return Math.max(0, (late - guessedLate) / lateTemperature);
     }
-    return Math.max(0, (outcome.costMilli() - current.costMilli()) / costTemperature);
+    return Math.max(0, (outcome.costMilli() - current.costMilli() - guessedCost) / costTemperature);
   }
 
+  /** The evaluator has the lines as its base already. */
   private void accept(Outcome outcome) {
-    if (!outcome.equals(current)) {
-      evaluate();
-    }
+    guess.learn(evaluator);
     current = outcome;
     if (outcome.compareTo(best.outcome()) < 0) {
       best = new Dispatch.Plan(lines.copyOfRuns(), lines.lengths().clone(), outcome);

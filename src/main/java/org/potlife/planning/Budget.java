@@ -5,11 +5,15 @@ import java.util.function.LongSupplier;
 
 /**
  * What a search may use: time, a number of evaluations, or both. Says how much of it is used, so
- * that a search can cool by it. With evaluations alone a search is repeatable.
+ * that a search can cool by it. With evaluations alone a search is repeatable; a look at a change
+ * that is not simulated counts as a small part of one.
  */
 final class Budget {
 
   private static final int ASK_EVERY = 32;
+
+  /** Looks that take about as long as a short simulation. */
+  private static final int LOOKS_PER_EVALUATION = 20;
 
   private final LongSupplier clock;
   private final long begun;
@@ -17,7 +21,7 @@ final class Budget {
   private final double mostEvaluations;
   private final BooleanSupplier stopRequested;
   private long evaluations;
-  private long asked;
+  private long looks;
   private int sinceAsked;
   private double usedTime;
   private boolean stopped;
@@ -56,7 +60,7 @@ final class Budget {
 
   /** Counts something that takes little time. */
   void glanced() {
-    if (++asked % 256 == 0) {
+    if (++looks % 256 == 0) {
       ask();
     }
   }
@@ -69,11 +73,16 @@ final class Budget {
 
   /** From 0 to 1, and at least 1 when the search must end. */
   double used() {
-    return stopped ? Math.max(1, usedTime) : Math.max(usedTime, evaluations / mostEvaluations);
+    return stopped ? Math.max(1, usedTime) : Math.max(usedTime, work() / mostEvaluations);
   }
 
   boolean over() {
     return used() >= 1;
+  }
+
+  /** Evaluations and looks so far, in evaluations. */
+  double work() {
+    return evaluations + (double) looks / LOOKS_PER_EVALUATION;
   }
 
   long evaluations() {

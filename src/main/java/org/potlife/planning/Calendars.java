@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.potlife.shop.Closure;
+import org.potlife.shop.Press;
+import org.potlife.shop.Press.ExtraShift;
 import org.potlife.shop.Shift;
 import org.potlife.simulation.StaffedTime;
 
@@ -19,13 +21,18 @@ final class Calendars {
 
   private Calendars() {}
 
-  static StaffedTime staffed(
-      List<Shift> shifts, List<Closure> closures, Horizon horizon, int maxPauseS) {
-    return build(stretches(shifts, closures, horizon), maxPauseS);
+  /** Staffed time of a press; an extra shift counts as overtime where no other one is. */
+  static StaffedTime staffed(Press press, Horizon horizon, int maxPauseS) {
+    return build(stretches(press, horizon), maxPauseS);
   }
 
-  /** The staffed stretches, sorted and apart. */
-  static List<Stretch> stretches(List<Shift> shifts, List<Closure> closures, Horizon horizon) {
+  /** The staffed stretches of a press, sorted and apart. */
+  static List<Stretch> stretches(Press press, Horizon horizon) {
+    return stretches(press.shifts(), press.extraShifts(), press.closures(), horizon);
+  }
+
+  private static List<Stretch> stretches(
+      List<Shift> shifts, List<ExtraShift> extra, List<Closure> closures, Horizon horizon) {
     List<Stretch> stretches = new ArrayList<>();
     for (int day = -1; day <= horizon.days(); day++) {
       LocalDate date = horizon.firstDay().plusDays(day);
@@ -33,6 +40,14 @@ final class Calendars {
         if (shift.days().contains(date.getDayOfWeek())) {
           stretches.addAll(of(shift, date, horizon));
         }
+      }
+    }
+    for (ExtraShift once : extra) {
+      int from = horizon.seconds(once.from());
+      int to = horizon.secondsUp(once.to());
+      stretches = without(stretches, from, to);
+      if (to > from) {
+        stretches.add(new Stretch(from, to, true));
       }
     }
     for (Closure closure : closures) {
@@ -46,7 +61,7 @@ final class Calendars {
   static StaffedTime room(List<Shift> shifts, List<Closure> closures, Horizon horizon) {
     List<Shift> plain =
         shifts.stream().map(s -> new Shift(s.days(), s.from(), s.to(), s.breaks(), false)).toList();
-    return staffed(plain, closures, horizon, 0);
+    return build(stretches(plain, List.of(), closures, horizon), 0);
   }
 
   private static List<Stretch> of(Shift shift, LocalDate date, Horizon horizon) {

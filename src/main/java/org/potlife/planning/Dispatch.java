@@ -100,7 +100,7 @@ final class Dispatch {
     int[] last = new int[presses];
     for (int press = 0; press < presses; press++) {
       lines.add(new ArrayList<>());
-      free[press] = Math.max(problem.presses()[press].openFrom(), times.freeAt(press));
+      free[press] = times.openAt(press);
       last[press] = problem.presses()[press].mounted();
     }
     openAll();

@@ -61,6 +61,7 @@ final class FramesUnderWay {
       }
     }
     List<Held> missing = new ArrayList<>();
+    int[] owed = new int[freeAt.size()];
     for (Held one : held) {
       List<Integer> frames = freeAt.get(one.mesh());
       Integer best = null;
@@ -72,10 +73,16 @@ final class FramesUnderWay {
       if (best == null) {
         missing.add(one);
       }
-      if (best != null || !frames.isEmpty()) {
+      // where a run holds its screens longer than planned, more are under way than there are frames
+      boolean taken = best != null || !frames.isEmpty();
+      if (taken) {
         frames.remove(best == null ? frames.stream().min(Integer::compare).get() : best);
       }
-      if (!one.more() || closed.contains(one.set())) {
+      owed[one.mesh()] += taken ? 0 : 1;
+      boolean comesBack = !one.more() || closed.contains(one.set());
+      if (comesBack && owed[one.mesh()] > 0) {
+        owed[one.mesh()]--;
+      } else if (comesBack) {
         frames.add(one.back());
       }
     }

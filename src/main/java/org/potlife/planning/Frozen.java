@@ -45,7 +45,10 @@ record Frozen(
         runs.add(line);
       }
     }
-    runs.sort(Comparator.comparing(line -> line.setUpStart().toInstant()));
+    runs.sort(
+        Comparator.comparing((RunLine line) -> line.setUpStart().toInstant())
+            .thenComparing(line -> line.printEnd().toInstant())
+            .thenComparing(RunLine::id));
     Set<String> ids = runs.stream().map(RunLine::id).collect(Collectors.toSet());
     List<BatchLine> batches =
         published.get().batches().stream()

@@ -1,39 +1,138 @@
 package org.potlife.planning;
 
+import java.util.Arrays;
 import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.OrderSpec;
 import org.potlife.simulation.Problem;
 import org.potlife.simulation.RunSpec;
+import org.potlife.simulation.SequenceEvaluator;
 import org.potlife.simulation.StaffedTime;
 
 /**
- * What a changed line would come to if presses did not share rooms and dryers: set-ups and prints
- * in staffed time, garments in house, each run's lateness by itself. Some hundred times quicker
- * than the simulation; a search asks it which changes are worth simulating.
+ * What changed lines would come to if rooms and dryers delayed each run as they did when the lines
+ * were last simulated. Some hundred times quicker than the simulation; exact where presses share
+ * nothing.
  */
 final class LineGuess {
 
   private final Problem problem;
   private final Lines lines;
-  private final LineMoves.EndTimes ends;
   private final DispatchTimes times;
   private final int[][] printS;
+
+  /** By run, its end, s. */
+  private final int[] end;
+
+  /** By run, staffed seconds by which it took longer than press and set-up alone would have it. */
+  private final int[] slower;
+
+  /** By run, staffed seconds that it waited for anything but its press, hours and garments. */
+  private final int[] waited;
+
+  /** By run, when its order begins to be late by it, s. */
+  private final int[] due;
+
+  private final int[] weight;
+
+  /** By press and place, what the runs before it come to: weighted late minutes, set-up seconds. */
+  private final long[][] lateBefore;
+
+  private final long[][] setUpBefore;
+
+  /** The same as they were learned. */
+  private final int[] learnedEnd;
+
+  private final long[][] learnedLate;
+  private final long[][] learnedSetUp;
+
+  /** The same for the two lines of the last change. */
+  private final int[][] newEnd;
+
+  private final long[][] newLate;
+  private final long[][] newSetUp;
+  private final int[] orderEnd;
   private long lateMinutes;
   private long setUpS;
 
-  LineGuess(Problem problem, Lines lines, LineMoves.EndTimes ends, DispatchTimes times) {
+  LineGuess(Problem problem, Lines lines, DispatchTimes times) {
     this.problem = problem;
     this.lines = lines;
-    this.ends = ends;
     this.times = times;
-    printS = new int[problem.presses().length][problem.movable()];
-    for (int press = 0; press < printS.length; press++) {
-      for (int run = 0; run < problem.movable(); run++) {
+    int presses = problem.presses().length;
+    int runs = problem.movable();
+    printS = new int[presses][runs];
+    for (int press = 0; press < presses; press++) {
+      for (int run = 0; run < runs; run++) {
         if (problem.runs()[run].presses()[press]) {
           printS[press][run] = (int) Math.ceil(times.printS(run, press));
         }
       }
     }
+    end = new int[runs];
+    slower = new int[runs];
+    waited = new int[runs];
+    due = new int[runs];
+    weight = new int[runs];
+    lateBefore = new long[presses][runs + 1];
+    setUpBefore = new long[presses][runs + 1];
+    learnedEnd = new int[runs];
+    learnedLate = new long[presses][runs + 1];
+    learnedSetUp = new long[presses][runs + 1];
+    newEnd = new int[2][runs];
+    newLate = new long[2][runs + 1];
+    newSetUp = new long[2][runs + 1];
+    orderEnd = new int[problem.orders().length];
+  }
+
+  /** Takes over how the lines went when they were simulated as the evaluator's base. */
+  void learn(SequenceEvaluator simulated) {
+    Arrays.fill(orderEnd, 0);
+    for (int press = 0; press < printS.length; press++) {
+      for (int place = 0; place < lines.length(press); place++) {
+        int run = lines.run(press, place);
+        int order = problem.runs()[run].order();
+        end[run] = simulated.endOf(run);
+        orderEnd[order] = Math.max(orderEnd[order], end[run]);
+      }
+    }
+    for (int press = 0; press < printS.length; press++) {
+      learn(press, simulated);
+    }
+    copy(lateBefore, learnedLate);
+    copy(setUpBefore, learnedSetUp);
+    System.arraycopy(end, 0, learnedEnd, 0, end.length);
+  }
+
+  private void learn(int press, SequenceEvaluator simulated) {
+    StaffedTime staffed = problem.presses()[press].staffed();
+    int before = problem.presses()[press].mounted();
+    int free = times.openAt(press);
+    for (int place = 0; place < lines.length(press); place++) {
+      int run = lines.run(press, place);
+      RunSpec spec = problem.runs()[run];
+      OrderSpec order = problem.orders()[spec.order()];
+      // an order is as late as its last run: the others may end later at no cost
+      boolean last = end[run] == orderEnd[spec.order()];
+      due[run] = last ? order.dueAt() : Math.max(order.dueAt(), orderEnd[spec.order()]);
+      weight[run] = order.weight();
+      int setUp = times.setUpS(before, run, press);
+      int start = simulated.startOf(run);
+      int took = staffed.workAt(end[run]) - staffed.workAt(start);
+      slower[run] = took - setUp - printS[press][run];
+      int could = staffed.addInSpan(Math.max(free, spec.garmentsFrom() - setUp), took);
+      waited[run] =
+          could >= StaffedTime.NEVER
+              ? 0
+              : Math.max(0, staffed.workAt(end[run]) - staffed.workAt(could));
+      lateBefore[press][place + 1] = lateBefore[press][place] + late(run, end[run]);
+      setUpBefore[press][place + 1] = setUpBefore[press][place] + setUp;
+      free = end[run];
+      before = run;
+    }
+  }
+
+  private long late(int run, int ends) {
+    return ends > due[run] ? (ends - (long) due[run] + 59) / 60 * weight[run] : 0;
   }
 
   /** Works out by how much the last change of the lines makes them later and dearer. */
@@ -43,49 +142,85 @@ final class LineGuess {
     for (int which = 0; which < 2; which++) {
       int press = lines.changedPress(which);
       if (press >= 0) {
-        int from = lines.changedFrom(which);
-        add(press, lines.runs()[press], from, lines.length(press), 1);
-        add(press, lines.before(which), from, lines.lengthBefore(which), -1);
+        follow(which, press);
+        int length = lines.length(press);
+        int lengthBefore = lines.lengthBefore(which);
+        lateMinutes += newLate[which][length] - lateBefore[press][lengthBefore];
+        setUpS += newSetUp[which][length] - setUpBefore[press][lengthBefore];
       }
     }
   }
 
-  /** Change of the weighted late minutes. */
+  private void follow(int which, int press) {
+    StaffedTime staffed = problem.presses()[press].staffed();
+    int[] line = lines.runs()[press];
+    int from = lines.changedFrom(which);
+    int before = from == 0 ? problem.presses()[press].mounted() : line[from - 1];
+    int free = from == 0 ? times.openAt(press) : end[line[from - 1]];
+    long late = lateBefore[press][from];
+    long setUps = setUpBefore[press][from];
+    for (int place = from; place < lines.length(press); place++) {
+      int run = line[place];
+      int setUp = times.setUpS(before, run, press);
+      int work = Math.max(0, setUp + printS[press][run] + slower[run] + waited[run]);
+      free = staffed.addInSpan(Math.max(free, problem.runs()[run].garmentsFrom() - setUp), work);
+      late += late(run, free);
+      setUps += setUp;
+      newEnd[which][place] = free;
+      newLate[which][place + 1] = late;
+      newSetUp[which][place + 1] = setUps;
+      before = run;
+    }
+    newLate[which][from] = lateBefore[press][from];
+    newSetUp[which][from] = setUpBefore[press][from];
+  }
+
+  /** The last change stays. */
+  void keep() {
+    for (int which = 0; which < 2; which++) {
+      int press = lines.changedPress(which);
+      if (press >= 0) {
+        int from = lines.changedFrom(which);
+        int count = lines.length(press) - from;
+        for (int place = from; place < from + count; place++) {
+          end[lines.run(press, place)] = newEnd[which][place];
+        }
+        System.arraycopy(newLate[which], from + 1, lateBefore[press], from + 1, count);
+        System.arraycopy(newSetUp[which], from + 1, setUpBefore[press], from + 1, count);
+      }
+    }
+  }
+
+  /** The lines are again as they were when it learned. */
+  void forget() {
+    copy(learnedLate, lateBefore);
+    copy(learnedSetUp, setUpBefore);
+    System.arraycopy(learnedEnd, 0, end, 0, end.length);
+  }
+
+  private void copy(long[][] from, long[][] to) {
+    for (int press = 0; press < from.length; press++) {
+      System.arraycopy(from[press], 0, to[press], 0, lines.length(press) + 1);
+    }
+  }
+
+  /** When a run ends, s. */
+  int endOf(int run) {
+    return end[run];
+  }
+
+  /** Whether the last change makes the lines less late, or cheaper to set up. */
+  boolean isBetter() {
+    return lateMinutes < 0 || (lateMinutes == 0 && setUpS < 0);
+  }
+
+  /** Change of the weighted late minutes by the last change. */
   long lateMinutes() {
     return lateMinutes;
   }
 
-  /** Change of the set-up, s. */
+  /** Change of the set-up by the last change, s. */
   long setUpS() {
     return setUpS;
-  }
-
-  private void add(int press, int[] line, int from, int length, int sign) {
-    StaffedTime staffed = problem.presses()[press].staffed();
-    int before = from == 0 ? problem.presses()[press].mounted() : line[from - 1];
-    int free =
-        from == 0
-            ? Math.max(problem.presses()[press].openFrom(), times.freeAt(press))
-            : ends.of(line[from - 1]);
-    long late = 0;
-    long setUps = 0;
-    for (int i = from; i < length; i++) {
-      int run = line[i];
-      RunSpec spec = problem.runs()[run];
-      int setUp = times.setUpS(before, run, press);
-      int work = setUp + printS[press][run];
-      free = staffed.add(Math.max(free, spec.garmentsFrom() - setUp), work);
-      if (free >= StaffedTime.NEVER) {
-        break;
-      }
-      OrderSpec order = problem.orders()[spec.order()];
-      if (free > order.dueAt()) {
-        late += (free - (long) order.dueAt()) / 60 * order.weight();
-      }
-      setUps += setUp;
-      before = run;
-    }
-    lateMinutes += sign * late;
-    setUpS += sign * setUps;
   }
 }

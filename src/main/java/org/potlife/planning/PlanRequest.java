@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.potlife.floor.FloorReport;
 import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.room.RoomState;
@@ -22,6 +23,7 @@ import org.potlife.shop.Shop;
  * @param seed seed of the search
  * @param rooms what the rooms have reported up to the present moment
  * @param ink what the ink room has told up to the present moment
+ * @param floor what the press crew has told up to the present moment
  * @param instructions what the planner has decided himself
  */
 public record PlanRequest(
@@ -34,6 +36,7 @@ public record PlanRequest(
     long seed,
     RoomState rooms,
     InkReport ink,
+    FloorReport floor,
     Instructions instructions) {
 
   public PlanRequest {
@@ -41,7 +44,23 @@ public record PlanRequest(
     instructions = instructions == null ? Instructions.NONE : instructions;
   }
 
-  /** Of a plant whose planner has decided nothing himself. */
+  /** The same request from another plan in force. */
+  PlanRequest from(PlanSheet other) {
+    return new PlanRequest(
+        shop,
+        orders,
+        day,
+        plannedAt,
+        Optional.of(other),
+        solveSeconds,
+        seed,
+        rooms,
+        ink,
+        floor,
+        instructions);
+  }
+
+  /** Of a plant whose press crew has told nothing and whose planner has decided nothing himself. */
   public PlanRequest(
       Shop shop,
       List<Order> orders,
@@ -53,7 +72,17 @@ public record PlanRequest(
       RoomState rooms,
       InkReport ink) {
     this(
-        shop, orders, day, plannedAt, published, solveSeconds, seed, rooms, ink, Instructions.NONE);
+        shop,
+        orders,
+        day,
+        plannedAt,
+        published,
+        solveSeconds,
+        seed,
+        rooms,
+        ink,
+        FloorReport.NOTHING,
+        Instructions.NONE);
   }
 
   /** Of a plant whose rooms have reported nothing. */
@@ -80,6 +109,6 @@ public record PlanRequest(
   /** The same request under other instructions. */
   public PlanRequest under(Instructions other) {
     return new PlanRequest(
-        shop, orders, day, plannedAt, published, solveSeconds, seed, rooms, ink, other);
+        shop, orders, day, plannedAt, published, solveSeconds, seed, rooms, ink, floor, other);
   }
 }

@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.potlife.floor.OrderProgress;
 import org.potlife.ink.Ink;
 import org.potlife.ink.PrintMass;
 import org.potlife.ink.StockInk;
@@ -42,6 +44,7 @@ final class ProblemMapper {
   private final List<StockInk> stock;
   private final List<PlanSheet.UnplacedLine> unplaced = new ArrayList<>();
   private final Map<String, Integer> inkIndex = new HashMap<>();
+  private final Set<List<String>> closed = new HashSet<>();
   private final List<PlannedRun> movable = new ArrayList<>();
   private final List<PlannedRun> taken = new ArrayList<>();
   private final Map<String, Integer> lotIndex = new LinkedHashMap<>();
@@ -53,16 +56,16 @@ final class ProblemMapper {
     horizon = Horizon.from(request.plannedAt(), shop.timeZone(), day, HorizonDays.needed(request));
     staffed =
         shop.presses().stream()
-            .map(
-                press ->
-                    Calendars.staffed(
-                        press.shifts(), press.closures(), horizon, press.maxPauseMinutes() * 60))
+            .map(press -> Calendars.staffed(press, horizon, press.maxPauseMinutes() * 60))
             .toList();
     load = new RunLoad(request);
     fit = new Fit(shop, load);
     lots = new Lots(shop, load, fit, staffed);
-    batchNews = new BatchNews(request);
-    frozen = Frozen.from(request, new ScreenNews(request, horizon), batchNews);
+    FloorNews floorNews = new FloorNews(request, horizon);
+    PlanRequest asItStands = floorNews.request();
+    closed.addAll(floorNews.reclaimed());
+    batchNews = new BatchNews(asItStands);
+    frozen = Frozen.from(asItStands, new ScreenNews(asItStands, horizon), batchNews);
     stock = batchNews.offered(frozen.batches());
     for (Ink ink : shop.inks()) {
       inkIndex.put(ink.id(), inkIndex.size());
@@ -79,7 +82,6 @@ final class ProblemMapper {
     runs.addAll(taken);
     Map<String, Integer> orderIndex = new HashMap<>();
     orders.forEach(order -> orderIndex.put(order.reference(), orderIndex.size()));
-    Set<List<String>> closed = new HashSet<>();
     ScreenSets sets;
     RunSpec[] specs;
     TakeOver takeOver;
@@ -140,13 +142,12 @@ final class ProblemMapper {
         horizon.seconds(order.dueAt()), shop.settings().lateWeight(order.priority()));
   }
 
-  /** Lots of an order; a lot that is frozen keeps its number and size. */
+  /** Lots of an order; one that is frozen or begun keeps its number, others share what is left. */
   private void split(Order order) {
     Map<Integer, Integer> sizes = new TreeMap<>(frozen.lotPieces(order.reference()));
-    int left = Lots.pieces(order, shop.cloth());
-    for (int size : sizes.values()) {
-      left -= size;
-    }
+    OrderProgress progress =
+        OrderProgress.of(order, request.floor().runs(), shop.cloth().spoilagePercent());
+    int left = left(order, progress, sizes);
     List<Print> possible = new ArrayList<>();
     List<Print> blocked = new ArrayList<>();
     boolean stuck = false;
@@ -172,7 +173,7 @@ final class ProblemMapper {
         sizes.put(number, size);
       }
     }
-    addRuns(order, sizes, blocked);
+    addRuns(order, sizes, blocked, progress);
   }
 
   /** Lots that are still to be made for the planner's wish. */
@@ -180,8 +181,37 @@ final class ProblemMapper {
     return Math.max(1, request.instructions().leastLots(order.reference()) - made);
   }
 
-  private void addRuns(Order order, Map<Integer, Integer> sizes, List<Print> blocked) {
+  /** Pieces for further lots; what nothing will bring is listed (R20). */
+  private int left(Order order, OrderProgress progress, Map<Integer, Integer> sizes) {
+    if (progress.lots().isEmpty()) {
+      miss(order, order.garments().quantity() - order.garments().blanks());
+      return Lots.pieces(order, shop.cloth()) - sum(sizes);
+    }
+    progress.lots().forEach(lot -> sizes.remove(lot.number()));
+    int underWay = sum(sizes);
+    progress.lots().forEach(lot -> sizes.put(lot.number(), progress.piecesToCome(lot)));
+    miss(order, progress.missing(underWay));
+    return progress.further(underWay);
+  }
+
+  private void miss(Order order, int missing) {
+    if (missing > 0) {
+      String cause =
+          "%d pieces are missing: there are no blanks for them, or those that there were are spoiled"
+              .formatted(missing);
+      unplaced.add(line(order, order.prints().get(0), new Fit.Obstacle("R20", cause)));
+    }
+  }
+
+  private static int sum(Map<Integer, Integer> sizes) {
+    return sizes.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
+  private void addRuns(
+      Order order, Map<Integer, Integer> sizes, List<Print> blocked, OrderProgress progress) {
     Set<String> frozenIds = frozen.runIds();
+    Map<Integer, Set<Print>> done = new HashMap<>();
+    progress.lots().forEach(lot -> done.put(lot.number(), lot.printsDone()));
     for (Map.Entry<Integer, Integer> lot : sizes.entrySet()) {
       lotIndex.put(lotKey(order.reference(), lot.getKey()), lotIndex.size());
       for (int number = 0; number < order.prints().size(); number++) {
@@ -190,7 +220,9 @@ final class ProblemMapper {
             new PlannedRun(order, print, number, lot.getKey(), sizes.size(), lot.getValue());
         if (frozenIds.contains(run.id()) && inksKnown(print)) {
           taken.add(run);
-        } else if (!blocked.contains(print)) {
+        } else if (!blocked.contains(print)
+            && run.pieces() > 0
+            && !done.getOrDefault(run.lot(), Set.of()).contains(print)) {
           movable.add(run);
         }
       }
@@ -255,7 +287,7 @@ final class ProblemMapper {
     return new RunSpec(
         orderIndex.get(order.reference()),
         lotIndex.get(lotKey(order.reference(), run.lot())),
-        order.printsInListedOrder() ? run.number() : -1,
+        order.printsInListedOrder() ? stage(run) : -1,
         sets.indexOf(run),
         run.pieces(),
         Math.max(horizon.secondsUp(order.garments().availableFrom()), notBefore(run)),
@@ -267,6 +299,32 @@ final class ProblemMapper {
             .map(dryer -> load.feed(print, order.garments(), dryer))
             .toArray(RunSpec.BeltFeed[]::new),
         presses(run));
+  }
+
+  /** Prints of its lot that come before it; the crew may have begun with another one. */
+  private int stage(PlannedRun run) {
+    Set<String> begun =
+        frozen.runs().stream()
+            .filter(line -> horizon.seconds(line.setUpStart()) < 0)
+            .map(RunLine::id)
+            .collect(Collectors.toSet());
+    int stage = run.number();
+    for (int number = 0; number < run.order().prints().size(); number++) {
+      Print print = run.order().prints().get(number);
+      String id =
+          PlannedRun.id(run.order().reference(), print.design(), print.position(), run.lot());
+      if (number > run.number() && begun.contains(id)) {
+        stage++;
+      } else if (number < run.number() && !frozen.runIds().contains(id) && isDone(id)) {
+        stage--;
+      }
+    }
+    return stage;
+  }
+
+  private boolean isDone(String run) {
+    return request.floor().runs().stream()
+        .anyMatch(report -> report.run().equals(run) && report.ended());
   }
 
   private int standS(int ink) {

@@ -8,9 +8,9 @@ import org.potlife.simulation.Problem;
 import org.potlife.simulation.Simulation;
 
 /**
- * The published plan as a start for the next one: its runs keep press and order, and each new run
- * goes where the simulation likes it best. A change of plan costs (R22), so the next plan should
- * not begin with a blank sheet.
+ * Another plan as a start for the next one: its runs keep press and order, and each new run goes
+ * where the simulation likes it best. A change of plan costs (R22), so the next plan should not
+ * begin with a blank sheet but with the published one.
  */
 final class RunningPlan {
 
@@ -18,18 +18,20 @@ final class RunningPlan {
   private static final int MOST_TRIALS = 3000;
 
   private final Problem problem;
+  private final LineUp other;
   private final Simulation simulation;
   private final List<List<Integer>> lines = new ArrayList<>();
   private int trials;
 
-  private RunningPlan(Problem problem) {
+  private RunningPlan(Problem problem, LineUp other) {
     this.problem = problem;
+    this.other = other;
     simulation = new Simulation(problem);
   }
 
-  /** Empty when no run of the problem is in the published plan. */
-  static Optional<Dispatch.Plan> of(Problem problem) {
-    return new RunningPlan(problem).plan();
+  /** Empty when no run of the problem is in the other plan. */
+  static Optional<Dispatch.Plan> of(Problem problem, LineUp other) {
+    return new RunningPlan(problem, other).plan();
   }
 
   private Optional<Dispatch.Plan> plan() {
@@ -38,7 +40,7 @@ final class RunningPlan {
     }
     List<Integer> fresh = new ArrayList<>();
     for (int run = 0; run < problem.movable(); run++) {
-      int press = problem.publishedPress()[run];
+      int press = other.press()[run];
       if (press >= 0 && problem.runs()[run].presses()[press]) {
         lines.get(press).add(run);
       } else {
@@ -48,7 +50,7 @@ final class RunningPlan {
     if (fresh.size() == problem.movable()) {
       return Optional.empty();
     }
-    lines.forEach(line -> line.sort(Comparator.comparingInt(r -> problem.publishedStart()[r])));
+    lines.forEach(line -> line.sort(Comparator.comparingInt(r -> other.start()[r])));
     fresh.sort(
         Comparator.comparingInt(run -> problem.orders()[problem.runs()[run].order()].dueAt()));
     fresh.forEach(this::insert);

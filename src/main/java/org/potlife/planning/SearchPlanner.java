@@ -1,6 +1,7 @@
 package org.potlife.planning;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Optional;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.simulation.Outcome;
 import org.potlife.simulation.Problem;
@@ -14,9 +15,19 @@ public class SearchPlanner implements Planner {
 
   @Override
   public PlanSheet solve(PlanRequest request, SolveWatch watch) {
+    return solve(request, Optional.empty(), watch);
+  }
+
+  @Override
+  public PlanSheet solve(PlanRequest request, Optional<PlanSheet> found, SolveWatch watch) {
     long begun = System.nanoTime();
     MappedProblem mapped = new ProblemMapper(request).map();
-    Dispatch.Plan first = first(mapped.problem());
+    Dispatch.Plan published = first(mapped.problem());
+    Dispatch.Plan first =
+        found
+            .flatMap(sheet -> like(mapped, sheet))
+            .filter(plan -> plan.outcome().compareTo(published.outcome()) < 0)
+            .orElse(published);
     watch.improved(progress(begun, first.outcome(), mapped));
     Dispatch.Plan best = first;
     if (request.solveSeconds() > 0 && mapped.problem().movable() > 1) {
@@ -39,7 +50,7 @@ public class SearchPlanner implements Planner {
    */
   static Dispatch.Plan first(Problem problem) {
     Dispatch.Plan dispatched = new Dispatch(problem).best();
-    return RunningPlan.of(problem)
+    return RunningPlan.of(problem, LineUp.published(problem))
         .filter(running -> staysInForce(running.outcome(), dispatched.outcome()))
         .orElse(dispatched);
   }
@@ -49,6 +60,17 @@ public class SearchPlanner implements Planner {
         || (running.unplaced() == dispatched.unplaced()
             && running.weightedLateMinutes()
                 <= LATE_ENOUGH + FAR_LATER * dispatched.weightedLateMinutes());
+  }
+
+  private static Optional<Dispatch.Plan> like(MappedProblem mapped, PlanSheet sheet) {
+    return RunningPlan.of(mapped.problem(), LineUp.of(mapped, sheet));
+  }
+
+  @Override
+  public PlanSheet keeping(PlanRequest request, PlanSheet other) {
+    MappedProblem mapped = new ProblemMapper(request).map();
+    Dispatch.Plan plan = like(mapped, other).orElseGet(() -> first(mapped.problem()));
+    return new SheetWriter(mapped).write(plan.sequences(), plan.lengths());
   }
 
   @Override

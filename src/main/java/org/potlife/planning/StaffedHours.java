@@ -28,7 +28,7 @@ public final class StaffedHours {
   public static List<Stretch> of(Press press, ZoneId zone, LocalDate first, LocalDate last) {
     int days = (int) first.until(last, ChronoUnit.DAYS);
     Horizon horizon = Horizon.from(first.atStartOfDay(zone).toInstant(), zone, first, days);
-    return Calendars.stretches(press.shifts(), press.closures(), horizon).stream()
+    return Calendars.stretches(press, horizon).stream()
         .map(
             part ->
                 new Stretch(horizon.time(part.from()), horizon.time(part.to()), part.overtime()))

@@ -16,7 +16,7 @@ import org.potlife.simulation.StaffedTime;
 final class TrialTimes {
 
   /** Frozen runs may lie before the plan. */
-  private static final int DAYS_BEFORE = 14;
+  private static final int DAYS_BEFORE = 90;
 
   /** A part of the trial, epoch seconds, with its rate in pieces per hour. */
   record Part(long from, long to, double perHour) {}
@@ -47,8 +47,7 @@ final class TrialTimes {
 
   private StaffedTime staffed(String id) {
     Press press = shop.findPress(id).orElseThrow();
-    return staffed.computeIfAbsent(
-        id, any -> Calendars.staffed(press.shifts(), press.closures(), horizon, 0));
+    return staffed.computeIfAbsent(id, any -> Calendars.staffed(press, horizon, 0));
   }
 
   private long epoch(int seconds) {

@@ -5,9 +5,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.potlife.order.Order;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.shop.Closure;
@@ -17,7 +19,7 @@ import org.potlife.shop.Shop;
 
 /**
  * What a change would do to the plan in force. The plan is made anew under the change, starting
- * from the one in force, and compared with it; nothing is kept.
+ * from the one in force, and compared with that as it stands now; nothing is kept.
  */
 public final class WhatIf {
 
@@ -53,7 +55,10 @@ public final class WhatIf {
    * @param unplacedThen the same under the change
    * @param becomeLate orders on time now and late then
    * @param becomeOnTime orders late now and on time then
+   * @param losePlace orders with a print without a place then, but not now
+   * @param findPlace orders with a print without a place now, but not then
    * @param changes all orders whose lateness differs
+   * @param inForce the plan in force as it stands at the moment of the question
    * @param plan the plan under the change
    */
   public record Answer(
@@ -65,7 +70,10 @@ public final class WhatIf {
       int unplacedThen,
       List<String> becomeLate,
       List<String> becomeOnTime,
+      List<String> losePlace,
+      List<String> findPlace,
       List<OrderChange> changes,
+      PlanSheet inForce,
       PlanSheet plan) {}
 
   private WhatIf() {}
@@ -78,16 +86,18 @@ public final class WhatIf {
    *     order or a press that there is not
    */
   public static Answer of(Planner planner, PlanRequest request, Question question) {
-    PlanSheet now =
+    PlanSheet published =
         request
             .published()
             .orElseThrow(() -> new IllegalArgumentException("there is no plan in force"));
+    // counted from the same moment, and with all that is known by now, as the other
+    PlanSheet now = planner.keeping(request, published);
     PlanSheet then = planner.solve(under(request, question), SolveWatch.none());
     return compare(now, then);
   }
 
   /** The request as it would be under the change. */
-  static PlanRequest under(PlanRequest request, Question question) {
+  public static PlanRequest under(PlanRequest request, Question question) {
     if (question instanceof DueAt due) {
       return with(request, request.shop(), due(request.orders(), due));
     }
@@ -125,59 +135,24 @@ public final class WhatIf {
     return press -> {
       List<Closure> closures = new ArrayList<>(press.closures());
       closures.add(new Closure(down.from(), down.to(), "down"));
-      return with(press, press.shifts(), closures);
+      return press.withTimes(closures, press.extraShifts());
     };
   }
 
   private static Press staffed(Press press, Shift shift) {
     List<Shift> shifts = new ArrayList<>(press.shifts());
     shifts.add(shift);
-    return with(press, shifts, press.closures());
-  }
-
-  private static Press with(Press press, List<Shift> shifts, List<Closure> closures) {
-    return new Press(
-        press.id(),
-        press.stations(),
-        press.printWidthMm(),
-        press.printHeightMm(),
-        press.processes(),
-        press.garmentKinds(),
-        press.dryer(),
-        press.ratePerHour(),
-        press.minRatePerHour(),
-        press.changeoverMinutes(),
-        press.minutesPerScreen(),
-        press.tearDownMinutesPerScreen(),
-        press.washUpToDarkerMinutes(),
-        press.washUpToLighterMinutes(),
-        press.firstPieceMinutes(),
-        press.trialPieces(),
-        press.maxPauseMinutes(),
-        press.maxWaitToDryerS(),
-        press.inService(),
-        shifts,
-        closures);
+    return press.withShifts(shifts);
   }
 
   private static Shop with(Shop shop, String id, UnaryOperator<Press> change) {
     if (shop.findPress(id).isEmpty()) {
       throw new IllegalArgumentException("no press " + id);
     }
-    return new Shop(
-        shop.name(),
-        shop.timeZone(),
-        shop.currency(),
+    return shop.withPresses(
         shop.presses().stream()
             .map(press -> press.id().equals(id) ? change.apply(press) : press)
-            .toList(),
-        shop.dryers(),
-        shop.screenRoom(),
-        shop.inkRoom(),
-        shop.inkSystems(),
-        shop.inks(),
-        shop.cloth(),
-        shop.settings());
+            .toList());
   }
 
   private static PlanRequest with(PlanRequest request, Shop shop, List<Order> orders) {
@@ -191,12 +166,15 @@ public final class WhatIf {
         request.seed(),
         request.rooms(),
         request.ink(),
+        request.floor(),
         request.instructions());
   }
 
   private static Answer compare(PlanSheet now, PlanSheet then) {
     Map<String, Long> lateNow = late(now);
     Map<String, Long> lateThen = late(then);
+    Set<String> placelessNow = placeless(now);
+    Set<String> placelessThen = placeless(then);
     List<OrderChange> changes = new ArrayList<>();
     for (String order : new TreeSet<>(union(lateNow, lateThen))) {
       long minutesNow = lateNow.getOrDefault(order, 0L);
@@ -212,9 +190,12 @@ public final class WhatIf {
         then.score().totalCost(),
         now.score().unplaced(),
         then.score().unplaced(),
-        orders(changes, change -> change.minutesNow() == 0),
-        orders(changes, change -> change.minutesThen() == 0),
+        orders(changes, c -> c.minutesNow() == 0 && !placelessNow.contains(c.order())),
+        orders(changes, c -> c.minutesThen() == 0 && !placelessThen.contains(c.order())),
+        without(placelessThen, placelessNow),
+        without(placelessNow, placelessThen),
         changes,
+        now,
         then);
   }
 
@@ -226,6 +207,16 @@ public final class WhatIf {
 
   private static List<String> orders(List<OrderChange> changes, Predicate<OrderChange> wanted) {
     return changes.stream().filter(wanted).map(OrderChange::order).toList();
+  }
+
+  private static Set<String> placeless(PlanSheet sheet) {
+    return sheet.unplaced().stream()
+        .map(PlanSheet.UnplacedLine::order)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  private static List<String> without(Set<String> some, Set<String> others) {
+    return some.stream().filter(order -> !others.contains(order)).toList();
   }
 
   private static Map<String, Long> late(PlanSheet sheet) {

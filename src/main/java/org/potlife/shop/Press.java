@@ -8,6 +8,7 @@ import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotEmpty;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import java.time.OffsetDateTime;
 import java.util.Collections;
 import java.util.List;
 import org.potlife.ink.Process;
@@ -38,6 +39,7 @@ import org.potlife.ink.Process;
  * @param inService false takes the press out of planning
  * @param shifts staffed time
  * @param closures exceptions to the shifts
+ * @param extraShifts staffed time beside the shifts, for once
  */
 public record Press(
     @NotBlank @Size(max = 40) String id,
@@ -60,7 +62,11 @@ public record Press(
     @Min(1) @Max(3600) Integer maxWaitToDryerS,
     Boolean inService,
     @NotEmpty List<@NotNull @Valid Shift> shifts,
-    List<@NotNull @Valid Closure> closures) {
+    List<@NotNull @Valid Closure> closures,
+    List<@NotNull @Valid ExtraShift> extraShifts) {
+
+  /** A time for which the press is staffed for once; it counts as overtime. */
+  public record ExtraShift(@NotNull OffsetDateTime from, @NotNull OffsetDateTime to) {}
 
   public Press {
     processes = processes == null ? null : Collections.unmodifiableList(processes);
@@ -80,5 +86,42 @@ public record Press(
     inService = inService == null || inService;
     shifts = shifts == null ? null : Collections.unmodifiableList(shifts);
     closures = closures == null ? List.of() : Collections.unmodifiableList(closures);
+    extraShifts = extraShifts == null ? List.of() : Collections.unmodifiableList(extraShifts);
+  }
+
+  /** The same press with other exceptions to its shifts. */
+  public Press withTimes(List<Closure> closed, List<ExtraShift> extra) {
+    return with(shifts, closed, extra);
+  }
+
+  /** The same press with other shifts. */
+  public Press withShifts(List<Shift> other) {
+    return with(other, closures, extraShifts);
+  }
+
+  private Press with(List<Shift> inShifts, List<Closure> closed, List<ExtraShift> extra) {
+    return new Press(
+        id,
+        stations,
+        printWidthMm,
+        printHeightMm,
+        processes,
+        garmentKinds,
+        dryer,
+        ratePerHour,
+        minRatePerHour,
+        changeoverMinutes,
+        minutesPerScreen,
+        tearDownMinutesPerScreen,
+        washUpToDarkerMinutes,
+        washUpToLighterMinutes,
+        firstPieceMinutes,
+        trialPieces,
+        maxPauseMinutes,
+        maxWaitToDryerS,
+        inService,
+        inShifts,
+        closed,
+        extra);
   }
 }

@@ -29,6 +29,17 @@ final class ShiftCheck {
         });
   }
 
+  /** Extra shifts end after they begin. */
+  void extra(List<Press.ExtraShift> extra) {
+    Findings.each(
+        extra,
+        (shift, i) -> {
+          if (shift.from() != null && shift.to() != null && !shift.from().isBefore(shift.to())) {
+            findings.add(owner + "/extraShifts/" + i + "/to", "must be after from");
+          }
+        });
+  }
+
   private void breaks(Shift shift, int number) {
     if (shift.from() == null || shift.to() == null) {
       return;

@@ -61,6 +61,22 @@ public record Shop(
         settings);
   }
 
+  /** The same set-up with other presses. */
+  public Shop withPresses(List<Press> others) {
+    return new Shop(
+        name,
+        timeZone,
+        currency,
+        others,
+        dryers,
+        screenRoom,
+        inkRoom,
+        inkSystems,
+        inks,
+        cloth,
+        settings);
+  }
+
   /** The ink with this id, if the plant has it. */
   public Optional<Ink> findInk(String id) {
     return inks.stream().filter(ink -> ink.id().equals(id)).findFirst();

@@ -38,6 +38,7 @@ public final class ShopCheck {
       check.inkRoom(shop.inkRoom());
     }
     new InkCheck(shop, check.findings).run();
+    check.following(shop.settings().following());
     return check.findings.list();
   }
 
@@ -74,7 +75,9 @@ public final class ShopCheck {
                     + " over "
                     + press.ratePerHour());
           }
-          new ShiftCheck(findings, pointer).run(press.shifts(), press.closures());
+          ShiftCheck times = new ShiftCheck(findings, pointer);
+          times.run(press.shifts(), press.closures());
+          times.extra(press.extraShifts());
         });
   }
 
@@ -105,6 +108,17 @@ public final class ShopCheck {
       findings.add("/inkRoom/scaleStepG", "must not be above containerG");
     }
     new ShiftCheck(findings, "/inkRoom").run(room.shifts(), room.closures());
+  }
+
+  private void following(Following following) {
+    if (Findings.below(following.settleAtMostSeconds(), following.settleSeconds())) {
+      findings.add(
+          "/settings/following/settleAtMostSeconds",
+          "must be at least settleSeconds, was "
+              + following.settleAtMostSeconds()
+              + " under "
+              + following.settleSeconds());
+    }
   }
 
   /** By name, without those that have none; of two with one name the first. */

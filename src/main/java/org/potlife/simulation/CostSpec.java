@@ -6,8 +6,9 @@ package org.potlife.simulation;
  * @param setUpPerHour set-up
  * @param overtimePerHour overtime
  * @param emptyBeltPerHour belt in use but empty
- * @param runMoved published run at another time
+ * @param runShiftedPerHour published run earlier or later, were it to start now; see {@link Change}
  * @param pressChanged published run on another press
+ * @param orderSwapped two neighbours on a press the other way round than published
  * @param finishPerHour later end of the whole plan
  * @param thinSlackPerHour slack missing to the wanted slack
  * @param wantedSlackS wanted slack, s
@@ -17,8 +18,9 @@ public record CostSpec(
     long setUpPerHour,
     long overtimePerHour,
     long emptyBeltPerHour,
-    long runMoved,
+    long runShiftedPerHour,
     long pressChanged,
+    long orderSwapped,
     long finishPerHour,
     long thinSlackPerHour,
     int wantedSlackS,

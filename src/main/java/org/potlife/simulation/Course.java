@@ -32,6 +32,9 @@ final class Course {
   /** By run, when it is printed, s. */
   final int[] endOf;
 
+  /** By run, when its set-up begins, s. */
+  final int[] startOf;
+
   /** By set, when it is ready, s. */
   final int[] setReady;
 
@@ -55,6 +58,7 @@ final class Course {
     looked = new int[n];
     stepOf = new int[n];
     endOf = new int[runs.length];
+    startOf = new int[runs.length];
     setReady = new int[problem.sets().length];
     lastUse = new int[problem.inks().length];
   }
@@ -72,6 +76,7 @@ final class Course {
     pressFree[step] = placement.before();
     looked[step] = state.mixers.lookedSince();
     endOf[placed] = state.pressFree[onPress];
+    startOf[placed] = placement.start();
   }
 
   /** All steps are recorded. */

@@ -57,9 +57,9 @@ public final class DispatchTimes {
     return setUps.longest(problem.presses()[press]);
   }
 
-  /** When the press is free of what is taken over, s. */
-  public int freeAt(int press) {
-    return problem.takenOver().pressFree()[press];
+  /** When the press takes its first run: it is open, and free of what is taken over, s. */
+  public int openAt(int press) {
+    return Math.max(problem.presses()[press].openFrom(), problem.takenOver().pressFree()[press]);
   }
 
   /** End of so much work, staffed time only, s. */

@@ -13,6 +13,7 @@ final class Placement {
   private final SetUp setUps;
   private final ScreenPipeline screens;
   private final InkDraw inks;
+  private final Change change;
   private final BeltWalk walk = new BeltWalk();
 
   private ShopState state;
@@ -39,6 +40,7 @@ final class Placement {
     this.setUps = setUps;
     screens = new ScreenPipeline(problem);
     inks = new InkDraw(problem);
+    change = new Change(problem);
   }
 
   /** Where the runs to come give their frames back: false while that has been done already. */
@@ -49,6 +51,11 @@ final class Placement {
   /** When the press of the last run was free, s. */
   int before() {
     return before;
+  }
+
+  /** When the set-up of the last run begins, s. */
+  int start() {
+    return start;
   }
 
   /** When the last run could have begun but for the making of its screens, s. */
@@ -75,15 +82,15 @@ final class Placement {
     press = problem.presses()[pressIndex];
     feed = run.feeds()[press.dryer()];
     int last = state.pressLast[pressIndex];
-    int change = last < 0 ? -1 : setUps.change(last, runIndex);
-    boolean sameScreens = last >= 0 && SetUp.none(change) && !wentElsewhere(pressIndex);
+    int setUpChange = last < 0 ? -1 : setUps.change(last, runIndex);
+    boolean sameScreens = last >= 0 && SetUp.none(setUpChange) && !wentElsewhere(pressIndex);
     changesScreens = !sameScreens;
-    if (last < 0 || (SetUp.none(change) && !sameScreens)) {
+    if (last < 0 || (SetUp.none(setUpChange) && !sameScreens)) {
       mounted = setUps.stations(runIndex);
       setUp = setUps.onEmpty(runIndex, press);
     } else {
-      mounted = SetUp.mounted(change);
-      setUp = SetUp.seconds(change, press);
+      mounted = SetUp.mounted(setUpChange);
+      setUp = SetUp.seconds(setUpChange, press);
     }
     firstPieceS = setUp == 0 ? 0 : press.firstPieceS();
     start = state.pressFree[pressIndex];
@@ -247,7 +254,7 @@ final class Placement {
     state.addHourly(CostKind.SET_UP, costs.setUpPerHour(), setUp);
     int overtime = press.staffed().overtimeAt(end) - press.staffed().overtimeAt(start);
     state.addHourly(CostKind.OVERTIME, costs.overtimePerHour(), overtime);
-    change(runIndex, pressIndex, costs);
+    change.book(state, runIndex, pressIndex, start, state.pressLast[pressIndex]);
     darkBeforeLight(costs);
     state.lotFree[run.garmentLot()] = off + dryer.coolS();
     state.lotStage[run.garmentLot()]++;
@@ -275,15 +282,6 @@ final class Placement {
       if (!framesReturned) {
         screens.giveBack(state.screens, set, released);
       }
-    }
-  }
-
-  private void change(int runIndex, int pressIndex, CostSpec costs) {
-    int published = problem.publishedStart()[runIndex];
-    if (published >= 0) {
-      state.add(CostKind.CHANGE, published == start ? 0 : costs.runMoved());
-      boolean samePress = problem.publishedPress()[runIndex] == pressIndex;
-      state.add(CostKind.CHANGE, samePress ? 0 : costs.pressChanged());
     }
   }
 

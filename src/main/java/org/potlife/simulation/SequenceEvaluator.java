@@ -111,6 +111,24 @@ public final class SequenceEvaluator {
     return new Outcome(unplaced, weightedLateMinutes, costMilli);
   }
 
+  /** The same, and these sequences become the base. */
+  public Outcome evaluateAsBase(int[][] newSequences, int[] newLengths) {
+    evaluations++;
+    sequences = newSequences;
+    lengths = newLengths;
+    int first = started ? firstDifference() : 0;
+    if (first == Integer.MAX_VALUE) {
+      take(baseEnd, stuckIn(baseEnd));
+    } else {
+      adopt(first);
+    }
+    remember();
+    if (reference != null) {
+      compare();
+    }
+    return new Outcome(unplaced, weightedLateMinutes, costMilli);
+  }
+
   private void compare() {
     Outcome full = reference.run(sequences, lengths, null);
     if (full.unplaced() != unplaced
@@ -326,6 +344,11 @@ public final class SequenceEvaluator {
   /** When a run of the base ends, s; roughly right while a search tries others. */
   public int endOf(int run) {
     return course.endOf[run];
+  }
+
+  /** When the set-up of a run of the base begins, s. */
+  public int startOf(int run) {
+    return course.startOf[run];
   }
 
   /** Evaluations so far. */

@@ -179,6 +179,29 @@ public final class StaffedTime {
     return at + left;
   }
 
+  /**
+   * End of {@code work} staffed seconds that begin at or after {@code t} and stay within one span;
+   * NEVER if none is long enough.
+   */
+  public int addInSpan(int t, int work) {
+    int i = stretchAt(t);
+    while (i < end.length) {
+      int at = Math.max(t, start[i]);
+      int next = spanLast[i] + 1;
+      if (work <= workBefore[next] - workBefore[i] - (at - start[i])) {
+        int left = work;
+        while (left > end[i] - at) {
+          left -= end[i] - at;
+          i++;
+          at = start[i];
+        }
+        return at + left;
+      }
+      i = next;
+    }
+    return NEVER;
+  }
+
   /** Latest start of {@code work} staffed seconds that end at {@code t}; -1 if before the first. */
   public int subtract(int t, int work) {
     int i = stretchAt(t);

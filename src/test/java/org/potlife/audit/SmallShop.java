@@ -168,6 +168,7 @@ final class SmallShop {
         60,
         true,
         List.of(shift("06:00", "18:00", "09:00-09:30", "12:30-13:15")),
+        List.of(),
         List.of());
   }
 

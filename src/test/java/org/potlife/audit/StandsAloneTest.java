@@ -27,6 +27,7 @@ class StandsAloneTest {
             "org.potlife.shop",
             "org.potlife.order",
             "org.potlife.room",
+            "org.potlife.floor",
             "org.potlife.ink",
             "org.potlife.screen",
             "org.potlife.dryer",

@@ -29,6 +29,7 @@ public final class Bench {
     parts.put("jobshop", AgainstPublished::jobShops);
     parts.put("setups", AgainstPublished::setUps);
     parts.put("replan", Replanning::measure);
+    parts.put("questions", Questions::measure);
     parts.put("growth", Growth::perMove);
     parts.put("memory", Growth::memory);
     parts.put("jmh", MoveBenchmark::measure);

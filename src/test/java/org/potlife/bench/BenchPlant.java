@@ -127,6 +127,7 @@ final class BenchPlant {
         like.maxWaitToDryerS(),
         true,
         demo.presses().get(0).shifts(),
+        List.of(),
         List.of());
   }
 

@@ -198,7 +198,7 @@ public final class BareShop {
         lots,
         emptyScreenRoom(),
         new InkRoomSpec(StaffedTime.always(0), 1, 0, 0, ROOMY, 0),
-        new CostSpec(0, 0, 0, 0, 0, finishPerMinute * 60L, 0, 0, 0),
+        new CostSpec(0, 0, 0, 0, 0, 0, finishPerMinute * 60L, 0, 0, 0),
         new int[] {0},
         HORIZON,
         unpublished,

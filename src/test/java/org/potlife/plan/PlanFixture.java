@@ -125,6 +125,7 @@ public final class PlanFixture {
         null,
         null,
         SHIFTS,
+        null,
         null);
   }
 

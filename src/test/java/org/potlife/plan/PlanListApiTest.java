@@ -8,6 +8,7 @@ import static org.potlife.plan.PlanFixture.at;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -72,7 +73,8 @@ class PlanListApiTest {
     assertThat(byFormat.asString()).isEqualTo(byAccept.asString());
     assertThat(byFormat.header("Content-Disposition"))
         .isEqualTo("attachment; filename=\"activations-2026-12-01.csv\"");
-    for (String list : new String[] {"screens", "presses", "belts", "late", "promises", "audit"}) {
+    for (String list :
+        List.of("screens", "presses", "belts", "late", "promises", "changes", "audit")) {
       assertThat(given().get(plan + "/" + list + "?format=csv").contentType())
           .as(list)
           .startsWith("text/csv");

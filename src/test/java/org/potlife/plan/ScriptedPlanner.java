@@ -4,6 +4,7 @@ import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.inject.Alternative;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.potlife.planning.PlanRequest;
@@ -28,6 +29,12 @@ public class ScriptedPlanner implements Planner {
 
   private final Map<String, AtomicInteger> running = new ConcurrentHashMap<>();
   private final AtomicInteger sideBySide = new AtomicInteger();
+  private final AtomicInteger warm = new AtomicInteger();
+
+  /** How many searches began with a plan that was found before. */
+  public int warmStarts() {
+    return warm.get();
+  }
 
   /** How many searches for one shop ran at the same time, at most. */
   public int mostAtATime() {
@@ -52,6 +59,17 @@ public class ScriptedPlanner implements Planner {
     } finally {
       here.decrementAndGet();
     }
+    return SheetFixture.sheet();
+  }
+
+  @Override
+  public PlanSheet solve(PlanRequest request, Optional<PlanSheet> found, SolveWatch watch) {
+    found.ifPresent(sheet -> warm.incrementAndGet());
+    return solve(request, watch);
+  }
+
+  @Override
+  public PlanSheet keeping(PlanRequest request, PlanSheet other) {
     return SheetFixture.sheet();
   }
 

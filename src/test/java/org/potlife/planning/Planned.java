@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.potlife.audit.Audit;
+import org.potlife.floor.FloorReport;
 import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.room.RoomState;
@@ -67,7 +68,8 @@ final class Planned {
             0,
             7,
             RoomState.NOTHING,
-            told);
+            told,
+            Instructions.NONE);
     return audited(request, SolveWatch.none());
   }
 
@@ -83,7 +85,8 @@ final class Planned {
             0,
             7,
             RoomState.NOTHING,
-            told);
+            told,
+            Instructions.NONE);
     return audited(request, SolveWatch.none());
   }
 
@@ -100,6 +103,24 @@ final class Planned {
             7,
             rooms,
             InkReport.NOTHING);
+    return audited(request, SolveWatch.none());
+  }
+
+  /** The next plan after the press crew has told something. */
+  Planned again(OffsetDateTime plannedAt, FloorReport told) {
+    PlanRequest request =
+        new PlanRequest(
+            told.standing(shop),
+            orders,
+            sheet.day(),
+            plannedAt.toInstant(),
+            Optional.of(sheet),
+            0,
+            7,
+            RoomState.NOTHING,
+            InkReport.NOTHING,
+            told,
+            Instructions.NONE);
     return audited(request, SolveWatch.none());
   }
 
@@ -128,7 +149,8 @@ final class Planned {
                     sheet,
                     request.published(),
                     request.rooms(),
-                    request.ink())
+                    request.ink(),
+                    request.floor())
                 .findings())
         .isEmpty();
     return new Planned(request.shop(), request.orders(), sheet);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.potlife.audit.Audit;
 import org.potlife.audit.AuditReport;
+import org.potlife.floor.FloorReport;
 import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.order.Print;
@@ -25,7 +26,8 @@ record RandomCase(
     Instant plannedAt,
     Optional<PlanSheet> published,
     int solveSeconds,
-    RoomState rooms) {
+    RoomState rooms,
+    FloorReport floor) {
 
   private static final List<ZoneId> ZONES =
       List.of(
@@ -57,20 +59,33 @@ record RandomCase(
             .plusSeconds(dice.mostly(0, 23))
             .toInstant();
     return new RandomCase(
-        seed, shop, orders.list(), day, plannedAt, Optional.empty(), 0, RoomState.NOTHING);
+        seed,
+        shop,
+        orders.list(),
+        day,
+        plannedAt,
+        Optional.empty(),
+        0,
+        RoomState.NOTHING,
+        FloorReport.NOTHING);
   }
 
   RandomCase with(List<Order> others) {
-    return new RandomCase(seed, shop, others, day, plannedAt, published, solveSeconds, rooms);
+    return new RandomCase(
+        seed, shop, others, day, plannedAt, published, solveSeconds, rooms, floor);
+  }
+
+  RandomCase with(FloorReport told) {
+    return new RandomCase(seed, shop, orders, day, plannedAt, published, solveSeconds, rooms, told);
   }
 
   RandomCase searched() {
-    return new RandomCase(seed, shop, orders, day, plannedAt, published, 1, rooms);
+    return new RandomCase(seed, shop, orders, day, plannedAt, published, 1, rooms, floor);
   }
 
   PlanRequest request() {
     return new PlanRequest(
-        rooms.standing(shop),
+        standing(),
         orders,
         day,
         plannedAt,
@@ -78,7 +93,14 @@ record RandomCase(
         solveSeconds,
         seed,
         rooms,
-        InkReport.NOTHING);
+        InkReport.NOTHING,
+        floor,
+        Instructions.NONE);
+  }
+
+  /** The set-up as rooms and floor have it. */
+  Shop standing() {
+    return floor.standing(rooms.standing(shop));
   }
 
   PlanSheet plan() {
@@ -102,7 +124,7 @@ record RandomCase(
   }
 
   AuditReport audit(PlanSheet sheet) {
-    return Audit.of(rooms.standing(shop), orders, sheet, published, rooms, InkReport.NOTHING);
+    return Audit.of(standing(), orders, sheet, published, rooms, InkReport.NOTHING, floor);
   }
 
   /** What is wrong with the plan for this case; empty when it holds. */

@@ -26,11 +26,33 @@ final class RandomChanges {
 
   /** The same plant later, with this plan as the published one. */
   static RandomCase later(RandomCase before, PlanSheet published, int turn) {
-    return new RandomChanges(new Dice(before.seed() * 31 + turn), turn).change(before, published);
+    Dice dice = new Dice(before.seed() * 31 + turn);
+    int minutes = dice.of(dice.in(10, 60), dice.in(10, 400), dice.in(10, 2160));
+    return new RandomChanges(dice, turn).change(before, published, minutes);
   }
 
-  private RandomCase change(RandomCase before, PlanSheet published) {
-    int minutes = dice.of(dice.in(10, 60), dice.in(10, 400), dice.in(10, 2160));
+  /** The same, where the press crew tells how the day goes. */
+  static RandomCase laterAsTold(RandomCase before, PlanSheet published, int turn) {
+    Dice dice = new Dice(before.seed() * 37 + turn);
+    RandomChanges changes = new RandomChanges(dice, turn);
+    RandomCase later = changes.change(before, published, untilWork(before, published, dice));
+    return RandomFloor.since(later, published, dice);
+  }
+
+  /** Minutes until some run is under way, if one is to come. */
+  private static int untilWork(RandomCase before, PlanSheet published, Dice dice) {
+    List<Long> starts =
+        published.runs().stream()
+            .map(run -> run.setUpStart().toEpochSecond() - before.plannedAt().getEpochSecond())
+            .filter(seconds -> seconds > 0)
+            .sorted()
+            .limit(6)
+            .toList();
+    int until = starts.isEmpty() ? 0 : (int) (dice.of(starts) / 60);
+    return until + dice.mostly(dice.in(5, 120), dice.in(5, 600));
+  }
+
+  private RandomCase change(RandomCase before, PlanSheet published, int minutes) {
     Instant now = before.plannedAt().plusSeconds(60L * minutes + dice.mostly(0, 41));
     LocalDate today = now.atZone(before.shop().timeZone()).toLocalDate();
     LocalDate day = today.isAfter(before.day()) ? today : before.day();
@@ -71,7 +93,8 @@ final class RandomChanges {
         now,
         Optional.of(published),
         0,
-        RandomReports.since(before, published, now, dice));
+        RandomReports.since(before, published, now, dice),
+        before.floor());
   }
 
   private Order resized(Order order) {

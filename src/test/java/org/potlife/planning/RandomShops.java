@@ -114,7 +114,8 @@ final class RandomShops {
         null,
         dice.percent(95),
         shifts(),
-        closures(20));
+        closures(20),
+        List.of());
   }
 
   private Dryer dryer(String id) {
@@ -301,6 +302,8 @@ final class RandomShops {
         dice.of(3, 7, 14),
         dice.of(60, 0, 240, 1440),
         dice.mostly(null, List.of(0), List.of(100, 10)),
+        null,
+        null,
         null,
         null,
         null,

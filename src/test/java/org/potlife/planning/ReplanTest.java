@@ -172,6 +172,7 @@ class ReplanTest {
 
   private static PlanSettings freezing(int minutes) {
     return new PlanSettings(
-        null, minutes, null, null, null, null, null, null, null, null, null, null, null);
+        null, minutes, null, null, null, null, null, null, null, null, null, null, null, null,
+        null);
   }
 }

@@ -77,6 +77,33 @@ class WhatIfTest {
   }
 
   @Test
+  void anOrderThatWouldLoseItsPlaceIsNotSaidToBeOnTime() {
+    PlanRequest request = inForce(List.of(logo("A-1", "06:00")));
+    WhatIf.Answer answer = ask(request, new WhatIf.PressDown("P1", at("00:00"), at(90, "00:00")));
+    assertThat(answer.losePlace()).containsExactly("A-1");
+    assertThat(answer.becomeOnTime()).isEmpty();
+    assertThat(answer.unplacedThen()).isEqualTo(1);
+    assertThat(answer.changes().get(0).minutesNow()).isPositive();
+  }
+
+  @Test
+  void aPlanThatIsAskedLaterIsFirstBroughtToThePresent() {
+    PlanRequest evening = inForce(List.of(logo("A-1", "16:00"), logo("A-2", "16:00")));
+    PlanRequest request =
+        new PlanRequest(
+            shop, evening.orders(), DAY, at("05:00").toInstant(), evening.published(), 0, 7);
+    WhatIf.Answer answer = ask(request, new WhatIf.DueAt("A-2", at("17:00")));
+    assertThat(answer.inForce().plannedAt()).isEqualTo(at("05:00"));
+    assertThat(answer.inForce().runs())
+        .extracting(run -> run.setUpStart())
+        .containsExactlyElementsOf(
+            evening.published().orElseThrow().runs().stream()
+                .map(run -> run.setUpStart())
+                .toList());
+    assertThat(answer.costThen()).isEqualTo(answer.costNow());
+  }
+
+  @Test
   void withAFurtherShiftLessIsLate() {
     PlanRequest request =
         inForce(List.of(logo("A-1", "08:00"), print("A-2").quantity(6200).due("22:00").build()));

@@ -2,6 +2,7 @@ package org.potlife.reliability;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.SplittableRandom;
 import org.potlife.testing.DatabaseServer;
 import org.potlife.testing.PackagedService;
@@ -22,10 +23,12 @@ final class DatabaseKilled extends Killed {
     ready(service);
   }
 
-  /** Arguments: number of kills. */
+  /** Arguments: number of kills, and how many minutes they may take. */
   public static void main(String... args) throws Exception {
     Path folder = Files.createTempDirectory("database-killed");
-    System.out.println(new DatabaseKilled(folder, 1).run(Integer.parseInt(args[0])));
+    System.out.println(
+        new DatabaseKilled(folder, 1)
+            .run(Integer.parseInt(args[0]), Duration.ofMinutes(Long.parseLong(args[1]))));
     System.exit(0);
   }
 }

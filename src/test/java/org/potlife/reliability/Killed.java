@@ -50,7 +50,13 @@ abstract class Killed {
   abstract void kill(DatabaseServer database, PackagedService service, SplittableRandom random)
       throws Exception;
 
-  final Figures run(int kills) throws Exception {
+  /**
+   * Lives through it.
+   *
+   * @param kills how many, at most
+   * @param atMost no further kill after this time
+   */
+  final Figures run(int kills, Duration atMost) throws Exception {
     long begun = System.nanoTime();
     try (DatabaseServer database = new DatabaseServer(folder);
         Receiver erp = new Receiver()) {
@@ -60,7 +66,7 @@ abstract class Killed {
         ready(service);
         Yard.setUp(service);
         subscribe(service, erp);
-        return live(kills, database, service, erp, begun);
+        return live(kills, atMost, database, service, erp, begun);
       } finally {
         service.end();
       }
@@ -68,27 +74,27 @@ abstract class Killed {
   }
 
   private Figures live(
-      int kills, DatabaseServer database, PackagedService service, Receiver erp, long begun)
+      int most,
+      Duration atMost,
+      DatabaseServer database,
+      PackagedService service,
+      Receiver erp,
+      long begun)
       throws Exception {
     String plant = service.address() + Yard.PATH;
     Gate gate = new Gate();
     Writers writers = new Writers(plant, gate);
     Witness witness = new Witness(plant);
     Planner planner = new Planner(plant, gate);
-    for (int i = 1; i <= kills; i++) {
-      Thread.sleep(i % LONG_LIFE == 0 ? random.nextInt(20_000, 30_000) : random.nextInt(100, 3000));
+    int kills = 0;
+    while (kills < most && System.nanoTime() - begun < atMost.toNanos()) {
+      kills++;
+      Thread.sleep(
+          kills % LONG_LIFE == 0 ? random.nextInt(20_000, 30_000) : random.nextInt(100, 3000));
       kill(database, service, random);
-      System.out.println(
-          "kill "
-              + i
-              + " of "
-              + kills
-              + ": "
-              + writers.acknowledgedWrites()
-              + " writes, "
-              + planner.published().size()
-              + " publications, event "
-              + witness.last());
+      System.out.printf(
+          "kill %d of %d: %d writes, %d publications, event %d%n",
+          kills, most, writers.acknowledgedWrites(), planner.published().size(), witness.last());
     }
     ready(service);
     awaitPublication(planner);

@@ -3,6 +3,7 @@ package org.potlife.reliability;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.potlife.reliability.Killed.Figures;
@@ -14,7 +15,7 @@ class KillsIT {
 
   @Test
   void nothingAcknowledgedIsLostWhenTheServiceIsKilled() throws Exception {
-    Figures figures = new ServiceKilled(folder, 7).run(3);
+    Figures figures = new ServiceKilled(folder, 7).run(3, Duration.ofMinutes(10));
 
     assertThat(figures.kills()).isEqualTo(3);
     assertThat(figures.publications()).isPositive();
@@ -22,7 +23,7 @@ class KillsIT {
 
   @Test
   void nothingAcknowledgedIsLostWhenTheDatabaseIsKilled() throws Exception {
-    Figures figures = new DatabaseKilled(folder, 7).run(2);
+    Figures figures = new DatabaseKilled(folder, 7).run(2, Duration.ofMinutes(10));
 
     assertThat(figures.kills()).isEqualTo(2);
     assertThat(figures.publications()).isPositive();

@@ -16,7 +16,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 final class Planner {
 
   private static final Duration LOOK = Duration.ofMillis(200);
-  private static final Duration REST = Duration.ofSeconds(1);
+  private static final Duration REST = Duration.ofSeconds(3);
   private static final int MOST_LOOKS = 300;
 
   private final Set<String> published = ConcurrentHashMap.newKeySet();
@@ -30,7 +30,7 @@ final class Planner {
 
   /**
    * @param plant address of the plant
-   * @param gate closed for every second plan, which would be stale otherwise
+   * @param gate closed for a plan's first seconds; it would be stale otherwise
    */
   Planner(String plant, Gate gate) {
     plans = plant + "/plans";
@@ -41,13 +41,11 @@ final class Planner {
   }
 
   private void plan() {
-    for (int i = 0; !stopped; i++) {
+    while (!stopped) {
       try {
         HttpResponse<String> asked = send(post("", "{\"solveSeconds\":1}"));
         if (asked.statusCode() == 202) {
-          if (i % 2 == 0) {
-            gate.close();
-          }
+          gate.close();
           String plan = asked.headers().firstValue("Location").orElseThrow();
           publish(plan.substring(plan.lastIndexOf('/') + 1));
         }

@@ -2,6 +2,7 @@ package org.potlife.reliability;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.SplittableRandom;
 import org.potlife.testing.DatabaseServer;
 import org.potlife.testing.PackagedService;
@@ -28,10 +29,12 @@ final class ServiceKilled extends Killed {
     ready(service);
   }
 
-  /** Arguments: number of kills. */
+  /** Arguments: number of kills, and how many minutes they may take. */
   public static void main(String... args) throws Exception {
     Path folder = Files.createTempDirectory("service-killed");
-    System.out.println(new ServiceKilled(folder, 1).run(Integer.parseInt(args[0])));
+    System.out.println(
+        new ServiceKilled(folder, 1)
+            .run(Integer.parseInt(args[0]), Duration.ofMinutes(Long.parseLong(args[1]))));
     System.exit(0);
   }
 }

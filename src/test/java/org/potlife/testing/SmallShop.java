@@ -348,7 +348,8 @@ public final class SmallShop {
           null,
           inService,
           shifts == null ? everywhere : shifts,
-          closures);
+          closures,
+          List.of());
     }
   }
 

@@ -116,7 +116,8 @@ class Accounts {
   /** The hash of an account that can sign in. */
   @Transactional
   Optional<Known> findActive(String name) {
-    return AccountEntity.byName(name)
+    // PostgreSQL knows no text with this sign
+    return AccountEntity.byName(name.replace('\0', '?'))
         .filter(account -> account.active)
         .map(account -> new Known(account.value(), account.passwordHash));
   }

@@ -39,7 +39,7 @@ final class OriginGuard {
             request.getHeader("Sec-Fetch-Site"),
             request.getHeader("Origin"),
             asked == null ? null : asked.toString(),
-            SessionCookie.in(context).isPresent());
+            SessionCookie.isAnyIn(context));
     if (refusal.isEmpty()) {
       context.next();
     } else {

@@ -9,6 +9,9 @@ import org.potlife.platform.access.Caller;
 /** A token of one plant opens nothing of another, and nothing that is of no plant. */
 final class PlantBound {
 
+  /** The token is for another plant. */
+  static final class OtherPlant extends ForbiddenException {}
+
   private final Caller caller;
 
   @Inject
@@ -24,7 +27,7 @@ final class PlantBound {
         .filter(own -> !own.equals(asked))
         .ifPresent(
             own -> {
-              throw new ForbiddenException();
+              throw new OtherPlant();
             });
   }
 }

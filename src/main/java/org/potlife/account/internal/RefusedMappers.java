@@ -1,6 +1,5 @@
 package org.potlife.account.internal;
 
-import io.quarkus.qute.TemplateInstance;
 import io.quarkus.security.AuthenticationFailedException;
 import io.quarkus.security.ForbiddenException;
 import io.quarkus.security.UnauthorizedException;
@@ -25,16 +24,18 @@ final class RefusedMappers {
 
   private final Caller caller;
   private final OwnAccount own;
+  private final AccessSign sign;
 
   @Inject
-  RefusedMappers(Caller caller, OwnAccount own) {
+  RefusedMappers(Caller caller, OwnAccount own, AccessSign sign) {
     this.caller = caller;
     this.own = own;
+    this.sign = sign;
   }
 
   @ServerExceptionMapper
   Uni<Response> unknown(UnauthorizedException e, RoutingContext context) {
-    if (context.normalizedPath().equals(SignInPages.ORGANISATION)) {
+    if (sign.isOrganisation() && context.normalizedPath().equals(SignInPages.ORGANISATION)) {
       return challenge(context);
     }
     return Uni.createFrom().item(strange(context));
@@ -53,10 +54,10 @@ final class RefusedMappers {
     if (Refusal.isForPeople(context)) {
       return Response.status(Response.Status.FORBIDDEN)
           .type(MediaType.TEXT_HTML_TYPE)
-          .entity(page())
+          .entity(AccountTemplates.notallowed(why(e)))
           .build();
     }
-    return problem(Problem.of(ProblemType.FORBIDDEN, allowed()));
+    return problem(Problem.of(ProblemType.FORBIDDEN, why(e) + " docs/security.md has the table."));
   }
 
   private Response strange(RoutingContext context) {
@@ -74,18 +75,13 @@ final class RefusedMappers {
         : Response.seeOther(URI.create(page)).build();
   }
 
-  private TemplateInstance page() {
-    return AccountTemplates.notallowed(allowed());
-  }
-
-  private String allowed() {
-    return caller
-            .plant()
-            .map(plant -> "This token is for the plant " + plant + " alone. ")
-            .orElse("")
-        + "It takes another role than "
-        + (caller.roles().isEmpty() ? "none" : String.join(", ", caller.roles()))
-        + ". docs/security.md says which.";
+  private String why(ForbiddenException e) {
+    if (e instanceof PlantBound.OtherPlant) {
+      return "This token is for the plant " + caller.plant().orElse("of another") + " alone.";
+    }
+    return caller.roles().isEmpty()
+        ? "You have no role yet."
+        : "It takes another role than " + String.join(", ", caller.roles()) + ".";
   }
 
   private static Response problem(Problem problem) {

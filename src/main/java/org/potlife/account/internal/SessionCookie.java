@@ -20,6 +20,16 @@ class SessionCookie {
     this.alwaysSecure = settings.secureCookie();
   }
 
+  /** What the cookies of an OpenID session begin with. */
+  static final String OF_ORGANISATION = "q_session";
+
+  /** Whether a browser's sign-in comes along, with us or with an OpenID provider. */
+  static boolean isAnyIn(RoutingContext request) {
+    return request.request().cookies().stream()
+        .anyMatch(
+            sent -> sent.getName().equals(NAME) || sent.getName().startsWith(OF_ORGANISATION));
+  }
+
   static Optional<String> in(RoutingContext request) {
     return Optional.ofNullable(request.request().getCookie(NAME)).map(Cookie::getValue);
   }

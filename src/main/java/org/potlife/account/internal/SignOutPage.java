@@ -14,9 +14,6 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 @Path("/sign-out")
 public class SignOutPage {
 
-  /** What the cookies of an OpenID session begin with. */
-  private static final String ORGANISATION = "q_session";
-
   private final Sessions sessions;
   private final SessionCookie cookie;
 
@@ -34,7 +31,7 @@ public class SignOutPage {
     Response.ResponseBuilder answer =
         Response.seeOther(URI.create(SignInPages.SIGN_IN)).cookie(cookie.gone(request));
     request.request().cookies().stream()
-        .filter(sent -> sent.getName().startsWith(ORGANISATION))
+        .filter(sent -> sent.getName().startsWith(SessionCookie.OF_ORGANISATION))
         .forEach(
             sent ->
                 answer.cookie(

@@ -38,7 +38,18 @@ class TrailBook {
   }
 
   /** What is asked of the trail; null leaves a condition out. */
-  record Question(String plant, String who, Long before, int limit) {}
+  record Question(String plant, String who, Long before, int limit) {
+
+    Question {
+      plant = storable(plant);
+      who = storable(who);
+    }
+
+    /** PostgreSQL knows no text with this sign, so nothing is found that has it. */
+    private static String storable(String text) {
+      return text == null ? null : text.replace('\0', '?');
+    }
+  }
 
   /** What is known of a write while it goes on. */
   record Begun(

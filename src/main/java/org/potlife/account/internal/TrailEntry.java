@@ -1,6 +1,7 @@
 package org.potlife.account.internal;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.time.Instant;
 
 /**
@@ -27,6 +28,7 @@ public record TrailEntry(
     Integer status) {
 
   /** What came of it, in words. */
+  @JsonProperty("outcome")
   public String outcome() {
     if (status == null) {
       return "cut off";

@@ -137,6 +137,30 @@ class EventIntake {
     return verdict;
   }
 
+  /**
+   * Lets an event that was parked take effect now, at its own time. The caller holds the plant's
+   * lock and keeps the verdict.
+   */
+  Verdict applyAgain(ShopEvent event) {
+    EventEffect<?> effect = effects.get(event.type());
+    return effect == null
+        ? Verdict.parked("Events of type " + event.type() + " have no effect here any more.")
+        : applyAgain(event, effect);
+  }
+
+  private <D extends Record> Verdict applyAgain(ShopEvent event, EventEffect<D> effect) {
+    List<FieldError> errors = new ArrayList<>();
+    D data = bodies.readPart(event.data(), effect.data(), errors);
+    return errors.isEmpty()
+        ? effect.apply(event, data)
+        : Verdict.parked(
+            "Its data are no longer taken: "
+                + errors.get(0).pointer()
+                + " "
+                + errors.get(0).detail()
+                + ".");
+  }
+
   private List<Told<?>> read(String plant, JsonNode tree, Instant now) {
     List<FieldError> errors = new ArrayList<>();
     List<Told<?>> told = new ArrayList<>();
@@ -169,7 +193,6 @@ class EventIntake {
       String plant, EventEnvelope envelope, EventEffect<D> effect, List<FieldError> errors) {
     List<FieldError> own = new ArrayList<>();
     D data = bodies.readPart(envelope.data(), effect.data(), own);
-    own.forEach(error -> errors.add(error.under("/data")));
     ShopEvent event =
         new ShopEvent(
             plant,
@@ -178,6 +201,10 @@ class EventIntake {
             envelope.type(),
             envelope.time().truncatedTo(ChronoUnit.MICROS),
             envelope.data());
+    if (own.isEmpty()) {
+      own.addAll(effect.check(event, data));
+    }
+    own.forEach(error -> errors.add(error.under("/data")));
     return own.isEmpty() ? new Told<>(event, data, effect) : null;
   }
 }

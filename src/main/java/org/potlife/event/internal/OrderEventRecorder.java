@@ -16,10 +16,12 @@ import org.potlife.order.OrderState;
 class OrderEventRecorder {
 
   private final ObjectMapper mapper;
+  private final ToldOrders told;
 
   @Inject
-  OrderEventRecorder(ObjectMapper mapper) {
+  OrderEventRecorder(ObjectMapper mapper, ToldOrders told) {
     this.mapper = mapper;
+    this.told = told;
   }
 
   /** What the event says of the order. */
@@ -34,6 +36,10 @@ class OrderEventRecorder {
 
   void record(@Observes OrderChange change) throws JsonProcessingException {
     Order order = change.order().order();
+    if (told.isBeingTold(change.plant(), order.reference())) {
+      // the event that tells it is in the log already
+      return;
+    }
     ShopEventEntity event = new ShopEventEntity();
     event.plant = change.plant();
     event.source = "/plants/" + change.plant() + "/orders";

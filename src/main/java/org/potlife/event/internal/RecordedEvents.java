@@ -61,7 +61,8 @@ class RecordedEvents implements EventLog {
     return rows.stream().map(this::event).toList();
   }
 
-  private ShopEvent event(ShopEventEntity row) {
+  /** A row as an event. */
+  ShopEvent event(ShopEventEntity row) {
     try {
       return new ShopEvent(
           row.plant,

@@ -40,6 +40,16 @@ public class ShopEventEntity extends PanacheEntityBase {
   /** What of the shop's state the event contradicts; null when it took effect. */
   public String parked;
 
+  /** A person set it aside for good, though it is parked. */
+  public boolean dismissed;
+
+  LogState state() {
+    if (parked == null) {
+      return LogState.APPLIED;
+    }
+    return dismissed ? LogState.DISMISSED : LogState.PARKED;
+  }
+
   static boolean isKnown(String plant, String source, String eventId) {
     return count("plant = ?1 and source = ?2 and eventId = ?3", plant, source, eventId) > 0;
   }

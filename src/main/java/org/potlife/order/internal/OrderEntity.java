@@ -41,6 +41,9 @@ public class OrderEntity extends PanacheEntityBase {
   @Column(name = "changed_at")
   public Instant changedAt;
 
+  @Column(name = "told_at")
+  public Instant toldAt;
+
   /** A reference is the ERP's and unique within a plant. */
   @Embeddable
   public record Key(String plant, String reference) {}
@@ -48,6 +51,13 @@ public class OrderEntity extends PanacheEntityBase {
   static List<OrderEntity> listOpen(String plant) {
     return list(
         "key.plant = ?1 and state in ('open', 'started') order by dueAt, key.reference", plant);
+  }
+
+  static List<OrderEntity> listFinishedSince(String plant, Instant since) {
+    return list(
+        "key.plant = ?1 and state = 'finished' and changedAt >= ?2 order by dueAt, key.reference",
+        plant,
+        since);
   }
 
   static List<OrderEntity> listPage(String plant, OrderQuery query) {

@@ -62,6 +62,20 @@ class StoredOrders implements Orders {
 
   @Override
   @Transactional
+  public List<Order> listFinishedSince(String plant, Instant since) {
+    return OrderEntity.listFinishedSince(plant, since).stream()
+        .map(row -> documents.read(row.body))
+        .toList();
+  }
+
+  @Override
+  @Transactional
+  public Optional<Instant> findToldAt(String plant, String reference) {
+    return find(plant, reference).map(row -> row.toldAt);
+  }
+
+  @Override
+  @Transactional
   public List<StoredOrder> listOrders(String plant, OrderQuery query) {
     return OrderEntity.listPage(plant, query).stream().map(this::stored).toList();
   }
@@ -69,6 +83,20 @@ class StoredOrders implements Orders {
   @Override
   @Transactional(Transactional.TxType.MANDATORY)
   public Placement put(String plant, Order order, Consumer<OptionalLong> allow) {
+    return put(plant, order, allow, now());
+  }
+
+  @Override
+  @Transactional(Transactional.TxType.MANDATORY)
+  public Placement putTold(String plant, Order order, Instant toldAt) {
+    return put(plant, order, version -> {}, toldAt);
+  }
+
+  private Instant now() {
+    return clock.instant().truncatedTo(ChronoUnit.MICROS);
+  }
+
+  private Placement put(String plant, Order order, Consumer<OptionalLong> allow, Instant toldAt) {
     Optional<OrderEntity> present = find(plant, order.reference());
     allow.accept(version(present));
     String body = documents.write(order);
@@ -81,6 +109,7 @@ class StoredOrders implements Orders {
     if (before != null
         && before != OrderState.CANCELLED
         && present.get().contentHash.equals(hash)) {
+      present.get().toldAt = toldAt;
       return new Placement(stored(present.get()), Outcome.UNCHANGED);
     }
     boolean placed = before == null || before == OrderState.CANCELLED;
@@ -89,6 +118,7 @@ class StoredOrders implements Orders {
     entity.contentHash = hash;
     entity.dueAt = order.dueAt().toInstant().truncatedTo(ChronoUnit.MICROS);
     entity.priority = order.priority();
+    entity.toldAt = toldAt;
     entity.state = (placed ? OrderState.OPEN : before).word();
     StoredOrder stored =
         changed(entity, placed ? OrderChange.Kind.PLACED : OrderChange.Kind.CHANGED);
@@ -98,6 +128,17 @@ class StoredOrders implements Orders {
   @Override
   @Transactional(Transactional.TxType.MANDATORY)
   public StoredOrder cancel(String plant, String reference, Consumer<OptionalLong> allow) {
+    return cancel(plant, reference, allow, now());
+  }
+
+  @Override
+  @Transactional(Transactional.TxType.MANDATORY)
+  public StoredOrder cancelTold(String plant, String reference, Instant toldAt) {
+    return cancel(plant, reference, version -> {}, toldAt);
+  }
+
+  private StoredOrder cancel(
+      String plant, String reference, Consumer<OptionalLong> allow, Instant toldAt) {
     OrderEntity entity = get(plant, reference);
     allow.accept(OptionalLong.of(entity.version));
     OrderState state = state(entity);
@@ -112,6 +153,7 @@ class StoredOrders implements Orders {
       return stored(entity);
     }
     entity.state = OrderState.CANCELLED.word();
+    entity.toldAt = toldAt;
     return changed(entity, OrderChange.Kind.CANCELLED);
   }
 
@@ -121,7 +163,7 @@ class StoredOrders implements Orders {
     OrderEntity entity = get(plant, reference);
     if (state(entity) != state) {
       entity.state = state.word();
-      changed(entity, OrderChange.Kind.CHANGED);
+      return noted(entity, OrderChange.Kind.CHANGED);
     }
     return stored(entity);
   }
@@ -134,11 +176,15 @@ class StoredOrders implements Orders {
   }
 
   private StoredOrder changed(OrderEntity entity, OrderChange.Kind kind) {
+    shops.moveDataStamp(entity.key.plant());
+    return noted(entity, kind);
+  }
+
+  private StoredOrder noted(OrderEntity entity, OrderChange.Kind kind) {
     Instant now = clock.instant();
     entity.version++;
     entity.changedAt = now;
     entity.persist();
-    shops.moveDataStamp(entity.key.plant());
     StoredOrder stored = stored(entity);
     changes.fire(new OrderChange(entity.key.plant(), stored, kind, now));
     return stored;

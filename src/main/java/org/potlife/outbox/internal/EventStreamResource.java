@@ -3,6 +3,7 @@ package org.potlife.outbox.internal;
 import io.smallrye.common.annotation.Blocking;
 import io.smallrye.mutiny.Multi;
 import io.vertx.core.http.HttpServerRequest;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
@@ -22,12 +23,14 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.jboss.resteasy.reactive.ResponseHeader;
 import org.potlife.outbox.internal.StreamReader.Gap;
 import org.potlife.outbox.internal.StreamReader.Page;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.problem.ProblemException;
 import org.potlife.shop.Shops;
 
 /** What happens in a plant, live, as server-sent events. */
 @Path("/api/v1/plants/{plant}/events/stream")
 @Tag(name = "events")
+@RolesAllowed({Roles.VIEWER, Roles.ERP})
 public class EventStreamResource {
 
   private static final long RECONNECT_MS = 2000;
@@ -67,7 +70,8 @@ public class EventStreamResource {
     EventTypes wanted = wanted(types);
     Optional<Long> after = number(lastEventId != null ? lastEventId : lastEventIdByQuery);
     StreamReader reader =
-        new StreamReader(plant, hub, outbox, after, () -> request.response().reset());
+        new StreamReader(
+            plant, hub, outbox, after, () -> request.response().reset(), System::nanoTime);
     hub.enter(reader);
     return reader.pages().onItem().transformToIterable(page -> written(page, wanted, sse));
   }

@@ -2,6 +2,7 @@ package org.potlife.outbox.internal;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import jakarta.ws.rs.Consumes;
@@ -29,6 +30,7 @@ import org.eclipse.microprofile.openapi.annotations.parameters.RequestBody;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.potlife.outbox.internal.Webhook.Key;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.http.Preconditions;
 import org.potlife.platform.json.Bodies;
 import org.potlife.platform.problem.ProblemException;
@@ -38,6 +40,7 @@ import org.potlife.shop.Shops;
 @Path("/api/v1/plants/{plant}/webhooks")
 @Tag(name = "webhooks", description = "Who is told by a request what happens in a plant")
 @Produces(MediaType.APPLICATION_JSON)
+@RolesAllowed(Roles.PLANNER)
 public class HookResource {
 
   private static final Pattern NAME = Pattern.compile("[a-z0-9][a-z0-9-]{0,39}");

@@ -6,6 +6,7 @@ import io.smallrye.mutiny.infrastructure.Infrastructure;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import org.jboss.logging.Logger;
 import org.potlife.outbox.internal.OutboxReader.Kept;
 
@@ -25,6 +26,7 @@ final class StreamReader {
   private final StreamHub hub;
   private final OutboxReader outbox;
   private final Runnable cutOff;
+  private final LongSupplier nanos;
   private final Tail tail;
 
   private final Gap gap;
@@ -55,13 +57,20 @@ final class StreamReader {
   /**
    * @param after number of the last event that the reader has; nothing: from now on
    * @param cutOff ends the connection at once
+   * @param nanos counts nanoseconds
    */
   StreamReader(
-      String plant, StreamHub hub, OutboxReader outbox, Optional<Long> after, Runnable cutOff) {
+      String plant,
+      StreamHub hub,
+      OutboxReader outbox,
+      Optional<Long> after,
+      Runnable cutOff,
+      LongSupplier nanos) {
     this.plant = plant;
     this.hub = hub;
     this.outbox = outbox;
     this.cutOff = cutOff;
+    this.nanos = nanos;
     tail = hub.tail(plant);
     Kept kept = outbox.kept(plant);
     long asked = after.orElse(kept.last());
@@ -127,14 +136,14 @@ final class StreamReader {
   }
 
   private Page handedOn(Page page) {
-    writingSinceNs = System.nanoTime();
+    writingSinceNs = nanos.getAsLong();
     return page;
   }
 
   /** Ends the connection of a reader that has not taken a page for too long. */
   void cutOffWhenStuck() {
     long since = writingSinceNs;
-    if (since != 0 && System.nanoTime() - since > LONGEST_WRITE_NS) {
+    if (since != 0 && nanos.getAsLong() - since > LONGEST_WRITE_NS) {
       LOG.infof("A reader of plant %s took nothing for 30 s and is cut off", plant);
       hub.leave(this);
       cutOff.run();

@@ -1,5 +1,6 @@
 package org.potlife.plan.internal;
 
+import jakarta.annotation.security.RolesAllowed;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -15,6 +16,7 @@ import org.potlife.plan.PlanSummary;
 import org.potlife.plan.Plans;
 import org.potlife.plan.StoredPlan;
 import org.potlife.plan.export.PressCalendar;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.http.Preconditions;
 import org.potlife.platform.problem.ProblemException;
 import org.potlife.shop.Shop;
@@ -23,6 +25,7 @@ import org.potlife.shop.Shops;
 /** The plan in force as calendars, one per press. */
 @Path("/api/v1/plants/{plant}/presses/{press}/calendar.ics")
 @Tag(name = "lists")
+@RolesAllowed({Roles.VIEWER, Roles.ERP})
 public class CalendarResource {
 
   private static final String CALENDAR = "text/calendar";

@@ -3,11 +3,12 @@ package org.potlife.plan.internal;
 import java.time.Duration;
 import java.util.function.BooleanSupplier;
 import org.jboss.logging.Logger;
+import org.potlife.plan.internal.SolveStore.Wanted;
 import org.potlife.planning.SolveWatch;
 
 /**
- * Carries the progress of a search to the database and the wish to stop back, both at most twice a
- * second. Used by the solving thread only.
+ * Carries the progress of a search to the database and the wish to stop or to begin anew back, both
+ * at most twice a second. Used by the solving thread only.
  */
 final class JobWatch implements SolveWatch {
 
@@ -21,6 +22,7 @@ final class JobWatch implements SolveWatch {
   private long lookedAtNs = System.nanoTime() - EVERY_NS;
   private boolean fresh;
   private boolean stop;
+  private boolean restart;
 
   /**
    * @param closing whether the service is about to end
@@ -41,7 +43,7 @@ final class JobWatch implements SolveWatch {
   @Override
   public boolean stopRequested() {
     look();
-    return stop || closing.getAsBoolean();
+    return stop || restart || closing.getAsBoolean();
   }
 
   /** Whether somebody asked for the best plan so far. */
@@ -66,7 +68,9 @@ final class JobWatch implements SolveWatch {
 
   private void write() {
     try {
-      stop |= store.noteProgress(plan, curve.points());
+      Wanted wanted = store.noteProgress(plan, curve.points());
+      stop |= wanted.stop();
+      restart |= wanted.restart();
       fresh = false;
     } catch (RuntimeException e) {
       // the search is worth more than its curve

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.media.Schema;
+import org.potlife.plan.PlanOrigin;
 import org.potlife.plan.PlanWish;
 import org.potlife.platform.problem.FieldError;
 
@@ -60,6 +61,7 @@ record PlanBody(
             ? Math.min(PlanWish.DEFAULT_SOLVE_SECONDS, longestSolveSeconds)
             : solveSeconds,
         seed == null ? PlanWish.DEFAULT_SEED : seed,
+        PlanOrigin.PLANNER,
         false);
   }
 }

@@ -86,6 +86,21 @@ public class PlanEntity extends PanacheEntityBase {
 
   public String failure;
 
+  public String origin;
+
+  public String restores;
+
+  public String held;
+
+  @ColumnTransformer(write = "cast(? as jsonb)")
+  public String stability;
+
+  /** The search is to begin anew on newer data. */
+  @Column(name = "restart_requested")
+  public boolean restartRequested;
+
+  public int restarts;
+
   @Version
   @Column(name = "row_version")
   public long rowVersion;

@@ -28,6 +28,7 @@ import org.potlife.plan.StoredPlan;
 import org.potlife.plan.export.ActivationCsv;
 import org.potlife.plan.export.AuditCsv;
 import org.potlife.plan.export.BeltCsv;
+import org.potlife.plan.export.ChangeCsv;
 import org.potlife.plan.export.LateCsv;
 import org.potlife.plan.export.PressCsv;
 import org.potlife.plan.export.PromiseCsv;
@@ -167,7 +168,11 @@ public class PlanListResource {
   @APIResponse(
       responseCode = "200",
       content = @Content(schema = @Schema(implementation = ChangeList.class)))
-  public Response changes(@PathParam("plant") String plant, @PathParam("id") String id) {
+  public Response changes(
+      @PathParam("plant") String plant,
+      @PathParam("id") String id,
+      @QueryParam("format") String format,
+      @Context HttpHeaders headers) {
     StoredPlan plan = plans.getPlan(plant, id);
     PlanIndex index = plan.index().orElseThrow(() -> notStanding(plan));
     String against = plan.basis().map(PlanBasis::published).orElse(null);
@@ -176,10 +181,12 @@ public class PlanListResource {
             index,
             against,
             Optional.ofNullable(against).flatMap(before -> plans.getPlan(plant, before).sheet()));
-    return Response.ok(
-            ListAnswer.of(plan.summary(), index.zone().getId(), changes),
-            MediaType.APPLICATION_JSON_TYPE)
-        .build();
+    return wantsCsv(format, headers)
+        ? file("changes-" + plan.summary().id(), ChangeCsv.of(changes))
+        : Response.ok(
+                ListAnswer.of(plan.summary(), index.zone().getId(), changes),
+                MediaType.APPLICATION_JSON_TYPE)
+            .build();
   }
 
   @GET

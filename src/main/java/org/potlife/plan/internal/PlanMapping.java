@@ -13,8 +13,10 @@ import java.util.List;
 import java.util.Optional;
 import org.potlife.audit.AuditReport;
 import org.potlife.plan.PlanBasis;
+import org.potlife.plan.PlanOrigin;
 import org.potlife.plan.PlanState;
 import org.potlife.plan.PlanSummary;
+import org.potlife.plan.Stability;
 import org.potlife.plan.StoredPlan;
 import org.potlife.planning.SolveWatch.Progress;
 import org.potlife.sheet.PlanSheet;
@@ -54,7 +56,11 @@ class PlanMapping {
         at(e.publishedAt, zone),
         e.failure,
         e.auditPassed,
-        e.score == null ? null : read(e.score, PlanScore.class));
+        e.score == null ? null : read(e.score, PlanScore.class),
+        PlanOrigin.ofWord(e.origin),
+        e.restores,
+        e.held,
+        e.stability == null ? null : read(e.stability, Stability.class));
   }
 
   StoredPlan stored(PlanEntity e, long dataStamp, ZoneId zone) {

@@ -10,6 +10,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
@@ -112,7 +113,9 @@ public class PlanResource {
   @Consumes(MediaType.WILDCARD)
   @Operation(
       summary = "Puts a draft into force; the plan before is superseded",
-      description = "Refused when the plan is stale, no draft, or breaks a rule. Takes no body.")
+      description =
+          "Refused when the plan is stale, no draft, or breaks a rule. Takes no body. With If-Match"
+              + " also when the plan has changed since it was read.")
   @APIResponse(
       responseCode = "200",
       content = @Content(schema = @Schema(implementation = PlanView.class)))
@@ -120,15 +123,51 @@ public class PlanResource {
       responseCode = "409",
       description = "findings lists the broken rules",
       content = @Content(schema = @Schema(implementation = RefusedPublication.class)))
+  @APIResponse(responseCode = "412", description = "The plan has changed since it was read")
   @RolesAllowed(Roles.PLANNER)
-  public Response publish(@PathParam("plant") String plant, @PathParam("id") String id) {
-    Publication publication = plans.publish(plant, id);
-    return publication.published()
-        ? view(publication.plan())
-        : Response.status(Response.Status.CONFLICT)
-            .type(Problem.MEDIA_TYPE)
-            .entity(RefusedPublication.of(publication))
-            .build();
+  public Response publish(
+      @PathParam("plant") String plant, @PathParam("id") String id, @Context HttpHeaders headers) {
+    Publication publication = plans.publish(plant, id, Preconditions.of(headers));
+    return publication.published() ? view(publication.plan()) : refused(publication);
+  }
+
+  @POST
+  @Path("{id}/restoration")
+  @Consumes(MediaType.WILDCARD)
+  @Operation(
+      summary = "Brings a superseded plan back, as a further version that is at once in force",
+      description =
+          "What has begun since stays, as do the runs in the freeze window; the other runs stand on"
+              + " their presses in their order again, what is new goes where it fits best. Refused"
+              + " when the plan is not superseded, a run cannot stand there any more, nothing of it"
+              + " is still to be done, or a rule would be broken. Takes no body.")
+  @APIResponse(
+      responseCode = "201",
+      description = "Location is the new version, in force",
+      content = @Content(schema = @Schema(implementation = PlanView.class)))
+  @APIResponse(
+      responseCode = "409",
+      description = "detail says what stands in the way; findings lists the broken rules",
+      content = @Content(schema = @Schema(implementation = RefusedPublication.class)))
+  @APIResponse(responseCode = "412", description = "The plan has changed since it was read")
+  @RolesAllowed(Roles.PLANNER)
+  public Response restore(
+      @PathParam("plant") String plant, @PathParam("id") String id, @Context HttpHeaders headers) {
+    Publication restored = plans.restore(plant, id, Preconditions.of(headers));
+    if (!restored.published()) {
+      return refused(restored);
+    }
+    StoredPlan plan = restored.plan();
+    return tagged(Response.status(Response.Status.CREATED).entity(PlanView.of(plan)), plan)
+        .location(URI.create("/api/v1/plants/" + plant + "/plans/" + plan.summary().id()))
+        .build();
+  }
+
+  private static Response refused(Publication publication) {
+    return Response.status(Response.Status.CONFLICT)
+        .type(Problem.MEDIA_TYPE)
+        .entity(RefusedPublication.of(publication))
+        .build();
   }
 
   @POST

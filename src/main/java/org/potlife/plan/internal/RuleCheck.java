@@ -13,6 +13,7 @@ class RuleCheck implements PlanCheck {
 
   @Override
   public AuditReport check(PlanBasis basis, PlanSheet sheet, Optional<PlanSheet> published) {
-    return Audit.of(basis.shop(), basis.orders(), sheet, published, basis.rooms(), basis.ink());
+    return Audit.of(
+        basis.shop(), basis.orders(), sheet, published, basis.rooms(), basis.ink(), basis.floor());
   }
 }

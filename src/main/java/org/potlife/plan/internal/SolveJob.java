@@ -5,7 +5,6 @@ import com.github.kagkarlsson.scheduler.task.CompletionHandler.OnCompleteRemove;
 import com.github.kagkarlsson.scheduler.task.CompletionHandler.OnCompleteReschedule;
 import com.github.kagkarlsson.scheduler.task.schedule.FixedDelay;
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.enterprise.inject.Instance;
 import jakarta.inject.Inject;
 import java.sql.SQLException;
 import java.time.Duration;
@@ -15,11 +14,16 @@ import javax.sql.DataSource;
 import org.jboss.logging.Logger;
 import org.jboss.logging.MDC;
 import org.potlife.audit.AuditReport;
-import org.potlife.plan.Plans;
+import org.potlife.plan.PlanOrigin;
+import org.potlife.plan.Stability;
+import org.potlife.plan.internal.PlantLock.Purpose;
 import org.potlife.plan.internal.SolveMeter.Outcome;
 import org.potlife.plan.internal.SolveStore.Begun;
+import org.potlife.plan.list.ChangeList;
 import org.potlife.planning.Planner;
 import org.potlife.sheet.PlanSheet;
+import org.potlife.shop.Following;
+import org.potlife.shop.Following.Publish;
 
 /** Solves one plan, from "solving" to "draft" or "failed". */
 @ApplicationScoped
@@ -29,7 +33,7 @@ class SolveJob {
   private static final Duration UNTIL_NEXT_TRY = Duration.ofSeconds(1);
 
   private final SolveStore store;
-  private final Instance<Plans> plans;
+  private final AutoPublication publication;
   private final Planner planner;
   private final PlanCheck check;
   private final SolveMeter meter;
@@ -38,13 +42,13 @@ class SolveJob {
   @Inject
   SolveJob(
       SolveStore store,
-      Instance<Plans> plans,
+      AutoPublication publication,
       Planner planner,
       PlanCheck check,
       SolveMeter meter,
       DataSource dataSource) {
     this.store = store;
-    this.plans = plans;
+    this.publication = publication;
     this.planner = planner;
     this.check = check;
     this.meter = meter;
@@ -65,12 +69,12 @@ class SolveJob {
     MDC.put("plant", plant.get());
     MDC.put("plan", plan);
     try {
-      Optional<PlantLock> lock = PlantLock.tryFor(dataSource, plant.get());
+      Optional<PlantLock> lock = PlantLock.tryFor(dataSource, plant.get(), Purpose.PLAN);
       if (lock.isEmpty()) {
         return new OnCompleteReschedule<>(FixedDelay.of(UNTIL_NEXT_TRY));
       }
       try {
-        return solve(plant.get(), plan, closing);
+        return solve(plant.get(), plan, Optional.empty(), closing);
       } finally {
         lock.get().close();
       }
@@ -80,7 +84,19 @@ class SolveJob {
     }
   }
 
-  private CompletionHandler<Void> solve(String plant, String plan, BooleanSupplier closing) {
+  /** A plan with its audit and what it changes on the one in force. */
+  private record Made(PlanSheet sheet, AuditReport audit, Optional<ChangeList> changes) {
+
+    Stability stability() {
+      return changes.map(ChangeList::stability).orElse(null);
+    }
+  }
+
+  /**
+   * @param found the best plan of a search that begins anew
+   */
+  private CompletionHandler<Void> solve(
+      String plant, String plan, Optional<PlanSheet> found, BooleanSupplier closing) {
     Optional<Begun> begun = store.begin(plan);
     if (begun.isEmpty()) {
       return new OnCompleteRemove<>();
@@ -92,43 +108,77 @@ class SolveJob {
         begun.get().request().solveSeconds());
     JobWatch watch = new JobWatch(plan, store, closing);
     SolveMeter.Running running = meter.start();
-    PlanSheet sheet;
-    AuditReport audit;
+    Made made;
     try {
-      sheet = planner.solve(begun.get().request(), watch);
+      PlanSheet sheet = planner.solve(begun.get().request(), found, watch);
       watch.flush();
       if (closing.getAsBoolean() && !watch.stopped()) {
         running.end(Outcome.INTERRUPTED);
         LOG.info("Left for the next start");
         return new OnCompleteReschedule<>(FixedDelay.of(Duration.ZERO));
       }
-      audit = check.check(begun.get().basis(), sheet, begun.get().request().published());
+      made = judged(begun.get(), sheet);
     } catch (RuntimeException e) {
       running.end(Outcome.FAILED);
       LOG.error("No plan came out", e);
       store.fail(plan, "The search failed: " + e);
       return new OnCompleteRemove<>();
     }
-    store.finish(plan, sheet, audit);
-    running.end(watch.stopped() ? Outcome.STOPPED : Outcome.DONE);
-    LOG.infof(
-        "Solved: %d runs, %d without a place, %d weighted late minutes, %d rules broken",
-        sheet.runs().size(),
-        sheet.score().unplaced(),
-        sheet.score().weightedLateMinutes(),
-        audit.findings().size());
-    if (begun.get().publishWhenSound()) {
-      publish(plant, plan);
+    if (!store.finish(plan, made.sheet(), made.audit(), made.stability())) {
+      running.end(Outcome.INTERRUPTED);
+      LOG.info("The plant has changed: begun anew, from the best plan so far");
+      return solve(plant, plan, Optional.of(made.sheet()), closing);
     }
+    running.end(watch.stopped() ? Outcome.STOPPED : Outcome.DONE);
+    tell(made);
+    decide(plant, plan, begun.get(), made);
     return new OnCompleteRemove<>();
   }
 
-  private void publish(String plant, String plan) {
-    var publication = plans.get().publish(plant, plan);
-    if (publication.published()) {
-      LOG.info("Published");
+  private Made judged(Begun begun, PlanSheet sheet) {
+    Optional<PlanSheet> before = begun.request().published();
+    return new Made(
+        sheet,
+        check.check(begun.basis(), sheet, before),
+        before.map(
+            published ->
+                ChangeList.of(
+                    begun.basis().index(sheet),
+                    begun.basis().published(),
+                    Optional.of(published))));
+  }
+
+  private static void tell(Made made) {
+    LOG.infof(
+        "Solved: %d runs, %d without a place, %d weighted late minutes, %d rules broken",
+        made.sheet().runs().size(),
+        made.sheet().score().unplaced(),
+        made.sheet().score().weightedLateMinutes(),
+        made.audit().findings().size());
+  }
+
+  /** Publishes the plan if it is to be published by itself, else notes why it waits. */
+  private void decide(String plant, String plan, Begun begun, Made made) {
+    Following following = begun.basis().shop().settings().following();
+    boolean byRule =
+        begun.origin() == PlanOrigin.EVENTS
+            && following.publish() == Publish.WHEN_NO_PROMISE_GETS_WORSE
+            && made.changes().isPresent();
+    if (!byRule && !begun.publishWhenSound()) {
+      return;
+    }
+    Optional<String> objection =
+        byRule
+            ? PublicationRule.objection(made.changes().get(), made.audit(), following)
+            : Optional.empty();
+    if (objection.isEmpty()) {
+      objection = publication.publish(plant, plan, begun.basis().published());
+    }
+    if (objection.isPresent()) {
+      LOG.infof("Waits for the planner: %s", objection.get());
+      store.hold(plan, objection.get());
     } else {
-      LOG.warnf("Not published: %s %s", publication.refused(), publication.findings());
+      LOG.info("Published");
     }
   }
 }

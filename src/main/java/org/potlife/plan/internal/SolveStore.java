@@ -7,23 +7,18 @@ import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import org.potlife.audit.AuditReport;
-import org.potlife.order.Orders;
 import org.potlife.plan.PlanBasis;
 import org.potlife.plan.PlanChange;
+import org.potlife.plan.PlanOrigin;
 import org.potlife.plan.PlanState;
+import org.potlife.plan.Stability;
 import org.potlife.planning.PlanRequest;
 import org.potlife.planning.SolveWatch.Progress;
-import org.potlife.room.InkBook;
-import org.potlife.room.RoomState;
-import org.potlife.room.Rooms;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.shop.Shops;
-import org.potlife.shop.StoredShop;
 
 /** What the solving job reads and writes, each step in one transaction. */
 @ApplicationScoped
@@ -34,11 +29,9 @@ class SolveStore {
 
   private final EntityManager entities;
   private final PlanMapping mapping;
+  private final PlantNow plants;
   private final Shops shops;
-  private final Orders orders;
-  private final Rooms rooms;
-  private final InkBook ink;
-  private final InstructionBook instructions;
+  private final PendingChanges pending;
   private final Event<PlanChange> changes;
   private final Clock clock;
 
@@ -46,26 +39,25 @@ class SolveStore {
   SolveStore(
       EntityManager entities,
       PlanMapping mapping,
+      PlantNow plants,
       Shops shops,
-      Orders orders,
-      Rooms rooms,
-      InkBook ink,
-      InstructionBook instructions,
+      PendingChanges pending,
       Event<PlanChange> changes,
       Clock clock) {
     this.entities = entities;
     this.mapping = mapping;
+    this.plants = plants;
     this.shops = shops;
-    this.orders = orders;
-    this.rooms = rooms;
-    this.ink = ink;
-    this.instructions = instructions;
+    this.pending = pending;
     this.changes = changes;
     this.clock = clock;
   }
 
   /** A plan whose search begins. */
-  record Begun(PlanRequest request, PlanBasis basis, boolean publishWhenSound) {}
+  record Begun(PlanRequest request, PlanBasis basis, PlanOrigin origin, boolean publishWhenSound) {}
+
+  /** What the world wants of a running search. */
+  record Wanted(boolean stop, boolean restart) {}
 
   /** The plant of a plan that is still to be solved. */
   @Transactional
@@ -85,71 +77,84 @@ class SolveStore {
       failed(e, "The search was begun " + e.attempts + " times and never came to its end.");
       return Optional.empty();
     }
-    // the stamp before the orders: a change in between makes the plan stale, never unnoticed
-    StoredShop shop = shops.getShop(e.plant);
-    Optional<PlanEntity> published = findPublished(e.plant);
-    Instant plannedAt = clock.instant().truncatedTo(ChronoUnit.SECONDS);
-    RoomState reported = rooms.stateAt(e.plant, plannedAt);
-    PlanBasis basis =
-        new PlanBasis(
-            reported.standing(shop.shop()),
-            orders.listOpen(e.plant),
-            published.map(p -> p.id).orElse(null),
-            reported,
-            ink.reportAt(e.plant, plannedAt),
-            instructions.get(e.plant).instructions());
-    e.attempts++;
-    e.dataStamp = shop.dataStamp();
-    e.plannedAt = plannedAt;
-    e.basis = mapping.write(basis);
-    PlanRequest request =
-        new PlanRequest(
-            basis.shop(),
-            basis.orders(),
-            e.day,
-            plannedAt,
-            published.flatMap(mapping::sheet),
-            e.solveSeconds,
-            e.seed,
-            basis.rooms(),
-            basis.ink(),
-            basis.instructions());
-    return Optional.of(new Begun(request, basis, e.publishWhenSound));
+    PlantNow.Stand stand = plants.read(e.plant);
+    if (e.restartRequested && e.plannedAt != null) {
+      e.restarts++;
+    } else {
+      e.attempts++;
+    }
+    e.restartRequested = false;
+    e.dataStamp = stand.dataStamp();
+    e.plannedAt = stand.plannedAt();
+    e.basis = mapping.write(stand.basis());
+    return Optional.of(
+        new Begun(
+            stand.request(e.day, e.solveSeconds, e.seed),
+            stand.basis(),
+            PlanOrigin.ofWord(e.origin),
+            e.publishWhenSound));
   }
 
-  /**
-   * Writes the curve so far down.
-   *
-   * @return whether the search is to stop
-   */
+  /** Writes the curve so far down, and reads what is wanted of the search. */
   @Transactional
-  boolean noteProgress(String id, List<Progress> progress) {
-    List<?> stop =
+  Wanted noteProgress(String id, List<Progress> progress) {
+    List<?> rows =
         entities
             .createNativeQuery(
-                "update plan set progress = cast(:progress as jsonb)"
-                    + " where id = :id and state = 'solving' returning stop_requested")
+                "update plan set progress = cast(:progress as jsonb) where id = :id"
+                    + " and state = 'solving' returning stop_requested, restart_requested")
             .setParameter("progress", mapping.write(progress))
             .setParameter("id", id)
             .getResultList();
-    // no row: the plan is gone, nobody waits for it
-    return stop.isEmpty() || Boolean.TRUE.equals(stop.get(0));
+    if (rows.isEmpty()) {
+      // the plan is gone, nobody waits for it
+      return new Wanted(true, false);
+    }
+    Object[] row = (Object[]) rows.get(0);
+    return new Wanted(Boolean.TRUE.equals(row[0]), Boolean.TRUE.equals(row[1]));
   }
 
-  /** Stores the plan that was found. */
+  /**
+   * Stores the plan that was found, unless its search is to begin anew.
+   *
+   * @param stability against the plan in force when it was begun; null without one
+   * @return whether it is stored
+   */
   @Transactional
-  void finish(String id, PlanSheet sheet, AuditReport audit) {
-    findSolving(id, LockModeType.PESSIMISTIC_WRITE)
-        .ifPresent(
-            e -> {
-              e.state = PlanState.DRAFT.word();
-              e.finishedAt = clock.instant();
-              e.sheet = mapping.write(sheet);
-              e.score = mapping.write(sheet.score());
-              e.audit = mapping.write(audit);
-              e.auditPassed = audit.passed();
-              fire(e, PlanChange.Kind.DRAFTED);
-            });
+  boolean finish(String id, PlanSheet sheet, AuditReport audit, Stability stability) {
+    Optional<PlanEntity> found = findSolving(id, LockModeType.PESSIMISTIC_WRITE);
+    if (found.isEmpty()) {
+      return true;
+    }
+    PlanEntity e = found.get();
+    if (e.restartRequested && !e.stopRequested) {
+      return false;
+    }
+    e.state = PlanState.DRAFT.word();
+    e.finishedAt = clock.instant();
+    e.sheet = mapping.write(sheet);
+    e.score = mapping.write(sheet.score());
+    e.audit = mapping.write(audit);
+    e.auditPassed = audit.passed();
+    e.stability = stability == null ? null : mapping.write(stability);
+    fire(e, PlanChange.Kind.DRAFTED);
+    if (e.origin.equals(PlanOrigin.EVENTS.word()) && isStale(e)) {
+      // what happened while it was solved is followed by a further plan
+      pending.note(e.plant, e.finishedAt);
+    }
+    return true;
+  }
+
+  private boolean isStale(PlanEntity e) {
+    return shops.findShop(e.plant).filter(shop -> shop.dataStamp() == e.dataStamp).isEmpty();
+  }
+
+  /** Notes why a draft waits for the planner. */
+  @Transactional
+  void hold(String id, String reason) {
+    Optional.ofNullable(entities.find(PlanEntity.class, id, LockModeType.PESSIMISTIC_WRITE))
+        .filter(e -> e.state.equals(PlanState.DRAFT.word()))
+        .ifPresent(e -> e.held = reason);
   }
 
   /** Notes that no plan came out. */
@@ -172,15 +177,5 @@ class SolveStore {
   private Optional<PlanEntity> findSolving(String id, LockModeType lock) {
     return Optional.ofNullable(entities.find(PlanEntity.class, id, lock))
         .filter(e -> e.state.equals(PlanState.SOLVING.word()));
-  }
-
-  private Optional<PlanEntity> findPublished(String plant) {
-    return entities
-        .createQuery(
-            "select p from PlanEntity p where p.plant = :plant and p.state = 'published'",
-            PlanEntity.class)
-        .setParameter("plant", plant)
-        .getResultStream()
-        .findFirst();
   }
 }

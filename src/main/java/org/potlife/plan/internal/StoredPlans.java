@@ -4,11 +4,10 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
-import jakarta.persistence.LockModeType;
 import jakarta.transaction.Transactional;
-import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.potlife.audit.AuditReport;
 import org.potlife.plan.PlanChange;
 import org.potlife.plan.PlanState;
@@ -17,7 +16,7 @@ import org.potlife.plan.PlanWish;
 import org.potlife.plan.Plans;
 import org.potlife.plan.Publication;
 import org.potlife.plan.StoredPlan;
-import org.potlife.platform.problem.ProblemException;
+import org.potlife.platform.http.Preconditions;
 import org.potlife.shop.Shops;
 import org.potlife.shop.StoredShop;
 
@@ -25,52 +24,40 @@ import org.potlife.shop.StoredShop;
 @ApplicationScoped
 class StoredPlans implements Plans {
 
-  private static final String IN_FORCE = "current";
-
   private final EntityManager entities;
+  private final PlanRows rows;
   private final PlanMapping mapping;
   private final Shops shops;
   private final SolveJobs jobs;
   private final PlanCheck check;
+  private final Restoration restoration;
   private final Event<PlanChange> changes;
-  private final Clock clock;
 
   @Inject
   StoredPlans(
       EntityManager entities,
+      PlanRows rows,
       PlanMapping mapping,
       Shops shops,
       SolveJobs jobs,
       PlanCheck check,
-      Event<PlanChange> changes,
-      Clock clock) {
+      Restoration restoration,
+      Event<PlanChange> changes) {
     this.entities = entities;
+    this.rows = rows;
     this.mapping = mapping;
     this.shops = shops;
     this.jobs = jobs;
     this.check = check;
+    this.restoration = restoration;
     this.changes = changes;
-    this.clock = clock;
   }
 
   @Override
   @Transactional
   public StoredPlan request(String plant, PlanWish wish) {
     StoredShop shop = lock(plant);
-    PlanEntity e = new PlanEntity();
-    e.plant = plant;
-    e.version = latestVersion(plant) + 1;
-    e.id = plant + "-" + e.version;
-    e.state = PlanState.SOLVING.word();
-    e.day = wish.day();
-    e.solveSeconds = wish.solveSeconds();
-    e.seed = wish.seed();
-    e.publishWhenSound = wish.publishWhenSound();
-    e.requestedAt = clock.instant();
-    e.dataStamp = shop.dataStamp();
-    e.progress = "[]";
-    entities.persist(e);
-    entities.flush();
+    PlanEntity e = rows.add(shop, wish);
     // in the same transaction: a plan without its job would never be solved
     jobs.schedule(e.id);
     return stored(e, shop);
@@ -91,14 +78,27 @@ class StoredPlans implements Plans {
   @Override
   @Transactional
   public Optional<StoredPlan> findCurrent(String plant) {
-    return shops.findShop(plant).flatMap(shop -> findPublished(plant).map(e -> stored(e, shop)));
+    return shops
+        .findShop(plant)
+        .flatMap(shop -> rows.findPublished(plant).map(e -> stored(e, shop)));
+  }
+
+  @Override
+  @Transactional
+  public Optional<PlanSummary> findCurrentSummary(String plant) {
+    return shops
+        .findShop(plant)
+        .flatMap(
+            shop ->
+                rows.findPublished(plant)
+                    .map(e -> mapping.summary(e, shop.dataStamp(), shop.shop().timeZone())));
   }
 
   @Override
   @Transactional
   public StoredPlan getPlan(String plant, String id) {
     StoredShop shop = shops.getShop(plant);
-    return stored(get(plant, id), shop);
+    return stored(rows.get(plant, id), shop);
   }
 
   @Override
@@ -118,11 +118,12 @@ class StoredPlans implements Plans {
 
   @Override
   @Transactional
-  public Publication publish(String plant, String id) {
+  public Publication publish(String plant, String id, Preconditions preconditions) {
     // the plant's lock: no order may change between the look at the stamp and the publication
     StoredShop shop = lock(plant);
-    PlanEntity draft = get(plant, id);
-    Optional<PlanEntity> before = findPublished(plant);
+    PlanEntity draft = rows.get(plant, id);
+    preconditions.allowChange(OptionalLong.of(draft.rowVersion));
+    Optional<PlanEntity> before = rows.findPublished(plant);
     String refused = refusal(draft, shop);
     if (refused != null) {
       return new Publication(stored(draft, shop), refused, List.of());
@@ -138,17 +139,22 @@ class StoredPlans implements Plans {
           "The plan breaks " + audit.findings().size() + " times a rule of the shop.",
           audit.findings());
     }
-    before.ifPresent(e -> e.state = PlanState.SUPERSEDED.word());
-    // the database allows one plan in force at any moment, so the old one goes first
-    entities.flush();
-    draft.state = PlanState.PUBLISHED.word();
-    draft.publishedAt = clock.instant();
     draft.audit = mapping.write(audit);
-    entities.flush();
+    rows.putIntoForce(draft);
     changes.fire(
         new PlanChange(
             plant, draft.id, draft.version, PlanChange.Kind.PUBLISHED, draft.publishedAt));
     return new Publication(stored(draft, shop), null, List.of());
+  }
+
+  @Override
+  @Transactional
+  public Publication restore(String plant, String id, Preconditions preconditions) {
+    StoredShop shop = lock(plant);
+    PlanEntity old = rows.get(plant, id);
+    preconditions.allowChange(OptionalLong.of(old.rowVersion));
+    Restoration.Tried tried = restoration.tryBringing(old, shop);
+    return new Publication(stored(tried.plan(), shop), tried.refused(), tried.findings());
   }
 
   private static String refusal(PlanEntity draft, StoredShop shop) {
@@ -166,7 +172,7 @@ class StoredPlans implements Plans {
   @Transactional
   public StoredPlan stop(String plant, String id) {
     StoredShop shop = shops.getShop(plant);
-    PlanEntity e = get(plant, id);
+    PlanEntity e = rows.get(plant, id);
     // beside the entity, so that it cannot collide with the job that is just storing the plan
     entities
         .createNativeQuery(
@@ -178,39 +184,6 @@ class StoredPlans implements Plans {
 
   private StoredShop lock(String plant) {
     return shops.lockShop(plant).orElseGet(() -> shops.getShop(plant));
-  }
-
-  private int latestVersion(String plant) {
-    return entities
-        .createQuery(
-            "select coalesce(max(p.version), 0) from PlanEntity p where p.plant = :plant",
-            Integer.class)
-        .setParameter("plant", plant)
-        .getSingleResult();
-  }
-
-  private Optional<PlanEntity> findPublished(String plant) {
-    return entities
-        .createQuery(
-            "select p from PlanEntity p where p.plant = :plant and p.state = 'published'",
-            PlanEntity.class)
-        .setParameter("plant", plant)
-        .getResultStream()
-        .findFirst();
-  }
-
-  private PlanEntity get(String plant, String id) {
-    if (id.equals(IN_FORCE)) {
-      return findPublished(plant)
-          .orElseThrow(
-              () ->
-                  ProblemException.notFound(
-                      "No plan is in force. Ask for one with POST on the plant's plans and publish"
-                          + " it."));
-    }
-    return Optional.ofNullable(entities.find(PlanEntity.class, id, LockModeType.NONE))
-        .filter(e -> e.plant.equals(plant))
-        .orElseThrow(() -> ProblemException.notFound("The plant has no plan with this id."));
   }
 
   private StoredPlan stored(PlanEntity e, StoredShop shop) {

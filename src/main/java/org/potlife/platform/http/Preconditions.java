@@ -14,6 +14,9 @@ import org.potlife.platform.problem.ProblemType;
  */
 public record Preconditions(String ifMatch, String ifNoneMatch) {
 
+  /** None. */
+  public static final Preconditions NONE = new Preconditions(null, null);
+
   public static Preconditions of(HttpHeaders headers) {
     return new Preconditions(
         headers.getHeaderString(HttpHeaders.IF_MATCH),

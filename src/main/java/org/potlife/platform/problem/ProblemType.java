@@ -15,6 +15,7 @@ public enum ProblemType {
   UNSUPPORTED_MEDIA_TYPE("unsupported-media-type", 415, "This media type is not read here"),
   INVALID("invalid", 422, "The content cannot be taken"),
   PRECONDITION_REQUIRED("precondition-required", 428, "A precondition is needed"),
+  TOO_MANY_REQUESTS("too-many-requests", 429, "Another request must end first"),
   INTERNAL("internal", 500, "The service failed"),
   UNAVAILABLE("unavailable", 503, "The service is not ready");
 

@@ -59,7 +59,10 @@ class ActivatedEffect implements EventEffect<ActivatedEffect.Data> {
           }
           if (container.activatedAt != null) {
             return Verdict.parked(
-                "%s is activated since %s.".formatted(data.batch(), container.activatedAt));
+                "%s is activated since %s."
+                    .formatted(
+                        data.batch(),
+                        WallTimes.of(shops.getShop(event.plant()).shop(), container.activatedAt)));
           }
           Optional<BatchLine> line = desk.findPlanned(event.plant(), data.batch());
           int agentG =

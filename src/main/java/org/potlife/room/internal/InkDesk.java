@@ -12,6 +12,7 @@ import org.potlife.ink.InkSystem;
 import org.potlife.room.KnownBatches;
 import org.potlife.sheet.PlanSheet.BatchLine;
 import org.potlife.shop.Shop;
+import org.potlife.shop.Shops;
 
 /** Where what is told of batches and containers is written into the book. */
 @ApplicationScoped
@@ -19,11 +20,13 @@ class InkDesk {
 
   private final EntityManager entities;
   private final KnownBatches batches;
+  private final Shops shops;
 
   @Inject
-  InkDesk(EntityManager entities, KnownBatches batches) {
+  InkDesk(EntityManager entities, KnownBatches batches, Shops shops) {
     this.entities = entities;
     this.batches = batches;
+    this.shops = shops;
   }
 
   /** Whether the plant has this ink and stirs an agent into it. */
@@ -72,7 +75,9 @@ class InkDesk {
       return attempt(opened(event, planned.get()), booking);
     }
     if (known.get().goneAt != null) {
-      return Verdict.parked("%s is gone since %s.".formatted(name, known.get().goneAt));
+      Shop shop = shops.getShop(event.plant()).shop();
+      return Verdict.parked(
+          "%s is gone since %s.".formatted(name, WallTimes.of(shop, known.get().goneAt)));
     }
     return attempt(known.get(), booking);
   }

@@ -106,7 +106,7 @@ class ReturnedEffect implements EventEffect<ReturnedEffect.Data> {
     }
     if (container.useBy == null || at.isBefore(container.useBy)) {
       return "The clock of %s runs until %s: until then it serves as it is."
-          .formatted(container.name, container.useBy);
+          .formatted(container.name, WallTimes.of(shop, container.useBy));
     }
     if (data.ink() == null
         || shop.findInk(data.ink()).isEmpty()

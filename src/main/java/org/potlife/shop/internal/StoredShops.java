@@ -3,6 +3,7 @@ package org.potlife.shop.internal;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Event;
 import jakarta.inject.Inject;
 import jakarta.persistence.EntityManager;
 import jakarta.persistence.LockModeType;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.potlife.platform.problem.ProblemException;
+import org.potlife.shop.PlantChanged;
 import org.potlife.shop.Shop;
 import org.potlife.shop.Shops;
 import org.potlife.shop.StoredShop;
@@ -25,13 +27,20 @@ class StoredShops implements Shops {
   private final EntityManager entities;
   private final ObjectMapper mapper;
   private final KeptRecipes recipes;
+  private final Event<PlantChanged> changes;
   private final Clock clock;
 
   @Inject
-  StoredShops(EntityManager entities, ObjectMapper mapper, KeptRecipes recipes, Clock clock) {
+  StoredShops(
+      EntityManager entities,
+      ObjectMapper mapper,
+      KeptRecipes recipes,
+      Event<PlantChanged> changes,
+      Clock clock) {
     this.entities = entities;
     this.mapper = mapper;
     this.recipes = recipes;
+    this.changes = changes;
     this.clock = clock;
   }
 
@@ -67,6 +76,7 @@ class StoredShops implements Shops {
     PlantEntity entity =
         find(plant, LockModeType.PESSIMISTIC_WRITE).orElseThrow(StoredShops::unknownPlant);
     entity.dataStamp++;
+    changes.fire(new PlantChanged(plant, clock.instant()));
   }
 
   @Override
@@ -108,6 +118,7 @@ class StoredShops implements Shops {
     entity.dataStamp++;
     entity.changedAt = clock.instant();
     recipes.keep(entity.id, shop, entity.changedAt);
+    changes.fire(new PlantChanged(entity.id, entity.changedAt));
     return new StoredShop(entity.id, shop, entity.version, entity.dataStamp);
   }
 

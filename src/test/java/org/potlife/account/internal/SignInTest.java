@@ -45,7 +45,7 @@ class SignInTest {
     return given()
         .redirects()
         .follow(false)
-        .header("Origin", "http://localhost:" + RestAssured.port)
+        .header("Origin", RestAssured.baseURI + ":" + RestAssured.port)
         .header("Sec-Fetch-Site", "same-origin");
   }
 

@@ -50,12 +50,15 @@ record Visitor(String name, Set<String> roles, boolean bound, String... header) 
   /** What a knock was answered. */
   record Answer(int status, String location) {
 
-    boolean refused() {
-      return status == 401
-          || status == 403
-          || status == 303 && location.contains(SignInPages.SIGN_IN + "?")
-          || status == 303 && location.endsWith(SignInPages.SIGN_IN);
+    boolean sendsToSignIn() {
+      return status == 303
+          && (location.endsWith(SignInPages.SIGN_IN)
+              || location.contains(SignInPages.SIGN_IN + "?"));
     }
+  }
+
+  boolean isStranger() {
+    return roles == null;
   }
 
   /** Whether the door is to open. */

@@ -6,17 +6,21 @@ import static org.potlife.plan.PlanFixture.DAY;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.time.OffsetDateTime;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.potlife.plan.PlanFixture;
+import org.potlife.plan.Stability;
 import org.potlife.plan.list.ActivationList;
 import org.potlife.plan.list.BeltList;
+import org.potlife.plan.list.ChangeList;
 import org.potlife.plan.list.LateList;
 import org.potlife.plan.list.PlanIndex;
 import org.potlife.plan.list.PlanOverview;
 import org.potlife.plan.list.PressList;
+import org.potlife.plan.list.PromiseChange;
 import org.potlife.plan.list.ScreenList;
 
 class ListFilesTest {
@@ -44,6 +48,43 @@ class ListFilesTest {
 
     assertThat(chalk).extracting(r -> r.get("role")).containsExactly("base", "pigment");
     assertThat(chalk.get(0).get("useBy")).isEmpty();
+  }
+
+  @Test
+  void whatChangesIsToldApartByItsFirstColumn() {
+    OffsetDateTime before = PlanFixture.at("08:00");
+    ChangeList changes =
+        new ChangeList(
+            "yard-1",
+            new Stability(1, 1, 100, 1, 0, 4.2),
+            List.of(
+                new ChangeList.Move(
+                    "A-1",
+                    "A-1 crest, front",
+                    "P1",
+                    before,
+                    "P2",
+                    before.plusMinutes(30),
+                    30,
+                    List.of("P1 is down", "by choice"),
+                    "A-1 moves.")),
+            List.of("B-1"),
+            List.of("C-1"),
+            List.of(
+                new PromiseChange(
+                    "A-1", "Yard", before, before.plusMinutes(30), 0, 30, true, "A-1 ends later.")),
+            null,
+            List.of());
+
+    List<CSVRecord> rows = read(ChangeCsv.of(changes));
+
+    assertThat(rows)
+        .extracting(r -> r.get("change"))
+        .containsExactly("moved", "added", "gone", "promise");
+    assertThat(rows.get(0).get("to")).isEqualTo("2026-12-01T08:30:00+01:00");
+    assertThat(rows.get(0).get("why")).isEqualTo("P1 is down; by choice");
+    assertThat(rows.get(1).get("run")).isEqualTo("B-1");
+    assertThat(rows.get(3).get("lateMinutes")).isEqualTo("30");
   }
 
   @Test

@@ -15,6 +15,7 @@ import net.fortuna.ical4j.model.Property;
 import net.fortuna.ical4j.model.component.VEvent;
 import org.junit.jupiter.api.Test;
 import org.potlife.plan.PlanFixture;
+import org.potlife.plan.PlanOrigin;
 import org.potlife.plan.PlanState;
 import org.potlife.plan.PlanSummary;
 import org.potlife.plan.SheetFixture;
@@ -43,7 +44,11 @@ class PressCalendarTest {
         PUBLISHED,
         null,
         true,
-        SHEET.score());
+        SHEET.score(),
+        PlanOrigin.PLANNER,
+        null,
+        null,
+        null);
   }
 
   private static Calendar read(String feed) throws Exception {

@@ -80,6 +80,21 @@ class StartUpIT {
   }
 
   @Test
+  void aDatabaseThatIsKilledUnderTheServiceIsStartedAgain() throws Exception {
+    startReady("first");
+    assertThat(putShop()).isEqualTo(201);
+    ProcessHandle killed = server();
+
+    killed.destroyForcibly();
+    killed.onExit().get(PATIENCE_S, TimeUnit.SECONDS);
+    packaged.await("/q/health/ready", answer -> answer.statusCode() == 200);
+    packaged.await("/api/v1/plants/demo/shop", answer -> answer.statusCode() == 200);
+
+    assertThat(server().pid()).isNotEqualTo(killed.pid());
+    assertThat(server().isAlive()).isTrue();
+  }
+
+  @Test
   void aFirstStartThatBrokeOffIsMadeAgain() throws Exception {
     Path halfDone = Files.createDirectories(data().resolve("database/base"));
     Files.writeString(halfDone.resolve("1"), "half");

@@ -1,0 +1,99 @@
+package org.potlife.planning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Random;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.potlife.outside.BareShop;
+import org.potlife.simulation.DispatchTimes;
+import org.potlife.simulation.Outcome;
+import org.potlife.simulation.Problem;
+import org.potlife.simulation.SequenceEvaluator;
+
+/** Where presses share nothing, what is guessed of changed lines is what the simulation finds. */
+class LineGuessTest {
+
+  private static final int CHANGES = 400;
+
+  @Test
+  void changesOfLinesThatShareNothingAreGuessedRightUntilTheyAreSimulatedTogether() {
+    for (int seed = 1; seed <= 5; seed++) {
+      Desk desk = new Desk(shop(seed), seed);
+      for (int turn = 0; turn < 8; turn++) {
+        long guessed = desk.changeSome(CHANGES / 8);
+        Outcome before = desk.outcome;
+        desk.simulate();
+        assertThat(desk.outcome.weightedLateMinutes() - before.weightedLateMinutes())
+            .as("shop %d, turn %d", seed, turn)
+            .isEqualTo(guessed);
+      }
+    }
+  }
+
+  @Test
+  void whatIsForgottenHasNeverBeen() {
+    Desk desk = new Desk(shop(9), 9);
+    int[][] runs = desk.lines.copyOfRuns();
+    int[] lengths = desk.lines.lengths().clone();
+    int end = desk.guess.endOf(runs[0][3]);
+    desk.changeSome(CHANGES);
+    desk.lines.set(runs, lengths);
+    desk.guess.forget();
+    assertThat(desk.guess.endOf(runs[0][3])).isEqualTo(end);
+    long guessed = desk.changeSome(20);
+    Outcome before = desk.outcome;
+    desk.simulate();
+    assertThat(desk.outcome.weightedLateMinutes() - before.weightedLateMinutes())
+        .isEqualTo(guessed);
+  }
+
+  private static Problem shop(int seed) {
+    Random random = new Random(seed);
+    BareShop shop = BareShop.presses(2).shifts(0, 480, 1440, 1920, 2880, 3360, 4320, 20_000);
+    for (int run = 0; run < 24; run++) {
+      int order = shop.order(60 + random.nextInt(2000), 1 + random.nextInt(9));
+      shop.run(order, 20 + random.nextInt(90)).from(random.nextInt(300));
+    }
+    return shop.problem();
+  }
+
+  /** Lines with their guess, as a search has them. */
+  private static final class Desk {
+    private final Lines lines;
+    private final LineGuess guess;
+    private final LineMoves moves;
+    private final SequenceEvaluator evaluator;
+    private Outcome outcome;
+
+    Desk(Problem problem, long seed) {
+      lines = new Lines(problem.presses().length, problem.movable());
+      DispatchTimes times = new DispatchTimes(problem);
+      guess = new LineGuess(problem, lines, times);
+      evaluator = new SequenceEvaluator(problem, true);
+      moves =
+          new LineMoves(
+              problem, lines, guess::endOf, new Kin(problem, times), new SplittableRandom(seed));
+      Dispatch.Plan plan = new Dispatch(problem).best();
+      lines.set(plan.sequences(), plan.lengths());
+      simulate();
+    }
+
+    void simulate() {
+      outcome = evaluator.evaluateAsBase(lines.runs(), lines.lengths());
+      guess.learn(evaluator);
+    }
+
+    long changeSome(int changes) {
+      long late = 0;
+      for (int i = 0; i < changes; i++) {
+        if (moves.change()) {
+          guess.ofLastChange();
+          guess.keep();
+          late += guess.lateMinutes();
+        }
+      }
+      return late;
+    }
+  }
+}
