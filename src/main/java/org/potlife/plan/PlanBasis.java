@@ -5,6 +5,7 @@ import org.potlife.floor.FloorReport;
 import org.potlife.ink.InkReport;
 import org.potlife.order.Order;
 import org.potlife.plan.list.PlanIndex;
+import org.potlife.planning.Instructions;
 import org.potlife.room.RoomState;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.shop.Shop;
@@ -18,6 +19,7 @@ import org.potlife.shop.Shop;
  * @param rooms what the screen room had reported up to that time
  * @param ink what the ink room had told up to that time
  * @param floor what the press crew had told up to that time
+ * @param instructions what the planner had decided himself
  */
 public record PlanBasis(
     Shop shop,
@@ -25,19 +27,21 @@ public record PlanBasis(
     String published,
     RoomState rooms,
     InkReport ink,
-    FloorReport floor) {
+    FloorReport floor,
+    Instructions instructions) {
 
   public PlanBasis {
     orders = List.copyOf(orders);
     rooms = rooms == null ? RoomState.NOTHING : rooms;
     ink = ink == null ? InkReport.NOTHING : ink;
     floor = floor == null ? FloorReport.NOTHING : floor;
+    instructions = instructions == null ? Instructions.NONE : instructions;
   }
 
-  /** Of a plant whose press crew has told nothing. */
+  /** Of a plant whose press crew has told nothing and whose planner has decided nothing himself. */
   public PlanBasis(
       Shop shop, List<Order> orders, String published, RoomState rooms, InkReport ink) {
-    this(shop, orders, published, rooms, ink, FloorReport.NOTHING);
+    this(shop, orders, published, rooms, ink, FloorReport.NOTHING, Instructions.NONE);
   }
 
   /** A plan that was made from this, to make lists from. */

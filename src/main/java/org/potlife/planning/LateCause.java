@@ -51,6 +51,9 @@ final class LateCause {
   }
 
   private static String words(WaitLine wait) {
+    if (Instructions.BEHIND.equals(wait.behind())) {
+      return "the planner wants it no earlier, %d min".formatted(wait.minutes());
+    }
     String behind = wait.behind() == null ? "" : " behind " + wait.behind();
     String what =
         switch (wait.cause()) {

@@ -41,8 +41,12 @@ final class Lots {
     return Math.min(order.garments().blanks(), Math.max(ordered, allowed));
   }
 
-  /** Sizes of the lots of so many pieces; differ by one at most. */
-  List<Integer> sizes(Order order, List<Print> prints, int pieces) {
+  /**
+   * Sizes of the lots of so many pieces; differ by one at most.
+   *
+   * @param least lots that the planner wants at least
+   */
+  List<Integer> sizes(Order order, List<Print> prints, int pieces, int least) {
     int largest = Integer.MAX_VALUE;
     for (Print print : prints) {
       int best = 0;
@@ -53,7 +57,7 @@ final class Lots {
         largest = Math.min(largest, best);
       }
     }
-    int lots = Math.min(MOST_LOTS, Math.min(pieces, (pieces - 1) / largest + 1));
+    int lots = Math.min(MOST_LOTS, Math.min(pieces, Math.max(least, (pieces - 1) / largest + 1)));
     List<Integer> sizes = new ArrayList<>();
     for (int lot = 0; lot < lots; lot++) {
       sizes.add(pieces / lots + (lot < pieces % lots ? 1 : 0));

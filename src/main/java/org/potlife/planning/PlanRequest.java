@@ -24,6 +24,7 @@ import org.potlife.shop.Shop;
  * @param rooms what the rooms have reported up to the present moment
  * @param ink what the ink room has told up to the present moment
  * @param floor what the press crew has told up to the present moment
+ * @param instructions what the planner has decided himself
  */
 public record PlanRequest(
     Shop shop,
@@ -35,19 +36,31 @@ public record PlanRequest(
     long seed,
     RoomState rooms,
     InkReport ink,
-    FloorReport floor) {
+    FloorReport floor,
+    Instructions instructions) {
 
   public PlanRequest {
     orders = List.copyOf(orders);
+    instructions = instructions == null ? Instructions.NONE : instructions;
   }
 
   /** The same request from another plan in force. */
   PlanRequest from(PlanSheet other) {
     return new PlanRequest(
-        shop, orders, day, plannedAt, Optional.of(other), solveSeconds, seed, rooms, ink, floor);
+        shop,
+        orders,
+        day,
+        plannedAt,
+        Optional.of(other),
+        solveSeconds,
+        seed,
+        rooms,
+        ink,
+        floor,
+        instructions);
   }
 
-  /** Of a plant whose press crew has told nothing. */
+  /** Of a plant whose press crew has told nothing and whose planner has decided nothing himself. */
   public PlanRequest(
       Shop shop,
       List<Order> orders,
@@ -68,7 +81,8 @@ public record PlanRequest(
         seed,
         rooms,
         ink,
-        FloorReport.NOTHING);
+        FloorReport.NOTHING,
+        Instructions.NONE);
   }
 
   /** Of a plant whose rooms have reported nothing. */
@@ -90,5 +104,11 @@ public record PlanRequest(
         seed,
         RoomState.NOTHING,
         InkReport.NOTHING);
+  }
+
+  /** The same request under other instructions. */
+  public PlanRequest under(Instructions other) {
+    return new PlanRequest(
+        shop, orders, day, plannedAt, published, solveSeconds, seed, rooms, ink, floor, other);
   }
 }

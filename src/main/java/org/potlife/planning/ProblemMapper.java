@@ -2,12 +2,14 @@ package org.potlife.planning;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -178,7 +180,7 @@ final class ProblemMapper {
     }
     if (left > 0) {
       int number = 1;
-      for (int size : lots.sizes(order, possible, left)) {
+      for (int size : lots.sizes(order, possible, left, leastLots(order, sizes.size()))) {
         while (sizes.containsKey(number)) {
           number++;
         }
@@ -186,6 +188,11 @@ final class ProblemMapper {
       }
     }
     addRuns(order, sizes, blocked, progress);
+  }
+
+  /** Lots that are still to be made for the planner's wish. */
+  private int leastLots(Order order, int made) {
+    return Math.max(1, request.instructions().leastLots(order.reference()) - made);
   }
 
   /** Pieces for further lots; what nothing will bring is listed (R20). */
@@ -245,6 +252,9 @@ final class ProblemMapper {
   }
 
   private Fit.Obstacle obstacle(Order order, Print print) {
+    if (request.instructions().holds(order.reference())) {
+      return new Fit.Obstacle("R21", "the planner holds the order back");
+    }
     List<Fit.Obstacle> obstacles = fit.obstacles(order, print);
     if (!obstacles.isEmpty()) {
       return obstacles.get(0);
@@ -294,7 +304,7 @@ final class ProblemMapper {
         order.printsInListedOrder() ? stage(run) : -1,
         sets.indexOf(run),
         run.pieces(),
-        horizon.secondsUp(order.garments().availableFrom()),
+        Math.max(horizon.secondsUp(order.garments().availableFrom()), notBefore(run)),
         order.garments().lightness(),
         sets.screenNumbers(print),
         print.colours().stream().mapToInt(colour -> inkIndex.get(colour.ink())).toArray(),
@@ -336,6 +346,15 @@ final class ProblemMapper {
     return system.activated() ? system.standMinutes() * 60 : 0;
   }
 
+  private int notBefore(PlannedRun run) {
+    return request
+        .instructions()
+        .findRun(run.id())
+        .map(Instructions.RunWish::notBefore)
+        .map(horizon::secondsUp)
+        .orElse(-StaffedTime.NEVER);
+  }
+
   private boolean[] presses(PlannedRun run) {
     boolean[] allowed = new boolean[shop.presses().size()];
     boolean any = false;
@@ -346,6 +365,21 @@ final class ProblemMapper {
     for (int i = 0; i < allowed.length && !any; i++) {
       allowed[i] = lots.capacity(run.order(), run.print(), i) > 0;
     }
+    wishedPress(run).filter(press -> allowed[press]).ifPresent(press -> only(allowed, press));
     return allowed;
+  }
+
+  /** The press that the planner wants, as long as the shop has it. */
+  private Optional<Integer> wishedPress(PlannedRun run) {
+    return request
+        .instructions()
+        .findRun(run.id())
+        .flatMap(wish -> shop.findPress(wish.press()))
+        .map(shop.presses()::indexOf);
+  }
+
+  private static void only(boolean[] allowed, int press) {
+    Arrays.fill(allowed, false);
+    allowed[press] = true;
   }
 }

@@ -18,6 +18,7 @@ import org.potlife.sheet.PlanSheet.UnplacedLine;
 import org.potlife.sheet.PlanSheet.WaitLine;
 import org.potlife.shop.Press;
 import org.potlife.shop.Shop;
+import org.potlife.simulation.Cause;
 import org.potlife.simulation.CostKind;
 import org.potlife.simulation.Outcome;
 import org.potlife.simulation.PressSpec;
@@ -148,8 +149,25 @@ final class SheetWriter {
                 new WaitLine(
                     wait.cause().toString(),
                     Math.round((wait.to() - wait.from()) / 60.0),
-                    behind(placed, wait, trace)))
+                    behindWhat(placed, wait, trace)))
         .toList();
+  }
+
+  private String behindWhat(Trace.Placed placed, Trace.Wait wait, Trace trace) {
+    return wait.cause() == Cause.GARMENTS && isPutOff(mapped.runs().get(placed.run()))
+        ? Instructions.BEHIND
+        : behind(placed, wait, trace);
+  }
+
+  /** Whether the planner wants a run later than its garments would allow. */
+  private boolean isPutOff(PlannedRun run) {
+    return mapped
+        .request()
+        .instructions()
+        .findRun(run.id())
+        .map(Instructions.RunWish::notBefore)
+        .filter(time -> time.isAfter(run.order().garments().availableFrom()))
+        .isPresent();
   }
 
   /** The run that holds what this one waits for, where a run holds it. */

@@ -166,7 +166,8 @@ public final class WhatIf {
         request.seed(),
         request.rooms(),
         request.ink(),
-        request.floor());
+        request.floor(),
+        request.instructions());
   }
 
   private static Answer compare(PlanSheet now, PlanSheet then) {

@@ -87,6 +87,11 @@ final class Dress {
     return URLEncoder.encode(batch.id(), StandardCharsets.UTF_8).replace("+", "%20");
   }
 
+  /** A text as a part of an address. */
+  static String urlEncoded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
+  }
+
   /** Names in a row. */
   static String joined(List<String> names) {
     return String.join(", ", names);

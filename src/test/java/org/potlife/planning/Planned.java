@@ -68,7 +68,8 @@ final class Planned {
             0,
             7,
             RoomState.NOTHING,
-            told);
+            told,
+            Instructions.NONE);
     return audited(request, SolveWatch.none());
   }
 
@@ -84,7 +85,8 @@ final class Planned {
             0,
             7,
             RoomState.NOTHING,
-            told);
+            told,
+            Instructions.NONE);
     return audited(request, SolveWatch.none());
   }
 
@@ -117,7 +119,8 @@ final class Planned {
             7,
             RoomState.NOTHING,
             InkReport.NOTHING,
-            told);
+            told,
+            Instructions.NONE);
     return audited(request, SolveWatch.none());
   }
 

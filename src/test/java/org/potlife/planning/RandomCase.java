@@ -94,7 +94,8 @@ record RandomCase(
         seed,
         rooms,
         InkReport.NOTHING,
-        floor);
+        floor,
+        Instructions.NONE);
   }
 
   /** The set-up as rooms and floor have it. */

@@ -105,7 +105,9 @@ public class EventLogResource {
               required = true,
               content = @Content(schema = @Schema(implementation = SettlementBody.class)))
           byte[] body) {
-    return desk.settle(plant, seq, bodies.read(body, SettlementBody.class, SettlementBody::check));
+    long number = number(seq);
+    return desk.settle(
+        plant, number, bodies.read(body, SettlementBody.class, SettlementBody::check));
   }
 
   private static long number(String seq) {

@@ -2,7 +2,7 @@ package org.potlife.plan.export;
 
 import org.potlife.plan.list.ChangeList;
 import org.potlife.plan.list.ChangeList.Move;
-import org.potlife.plan.list.ChangeList.Promised;
+import org.potlife.plan.list.PromiseChange;
 
 /** What a plan changes on the one before, as a file. */
 public final class ChangeCsv {
@@ -28,7 +28,7 @@ public final class ChangeCsv {
             "customer",
             "lateMinutesBefore",
             "lateMinutes",
-            "why");
+            "text");
     for (Move move : list.moved()) {
       csv.row(
           "moved",
@@ -43,11 +43,11 @@ public final class ChangeCsv {
           null,
           null,
           null,
-          move.why());
+          move.text());
     }
     list.added().forEach(run -> named(csv, "added", run));
     list.gone().forEach(run -> named(csv, "gone", run));
-    for (Promised promise : list.promises()) {
+    for (PromiseChange promise : list.promises()) {
       csv.row(
           "promise",
           null,
@@ -61,7 +61,7 @@ public final class ChangeCsv {
           promise.customer(),
           promise.lateMinutesBefore(),
           promise.lateMinutes(),
-          null);
+          promise.text());
     }
     return csv.text();
   }

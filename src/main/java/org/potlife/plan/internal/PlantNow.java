@@ -39,6 +39,7 @@ class PlantNow {
   private final Rooms rooms;
   private final InkBook ink;
   private final Floor floor;
+  private final InstructionBook instructions;
   private final Clock clock;
 
   @Inject
@@ -50,6 +51,7 @@ class PlantNow {
       Rooms rooms,
       InkBook ink,
       Floor floor,
+      InstructionBook instructions,
       Clock clock) {
     this.rows = rows;
     this.mapping = mapping;
@@ -58,6 +60,7 @@ class PlantNow {
     this.rooms = rooms;
     this.ink = ink;
     this.floor = floor;
+    this.instructions = instructions;
     this.clock = clock;
   }
 
@@ -87,13 +90,17 @@ class PlantNow {
           seed,
           basis.rooms(),
           basis.ink(),
-          basis.floor());
+          basis.floor(),
+          basis.instructions());
+    }
+
+    LocalDate today() {
+      return LocalDate.ofInstant(plannedAt, basis.shop().timeZone());
     }
 
     /** The day of another plan, or today when it is over. */
     LocalDate dayLike(PlanSheet other) {
-      LocalDate today = LocalDate.ofInstant(plannedAt, basis.shop().timeZone());
-      return other.day().isBefore(today) ? today : other.day();
+      return other.day().isBefore(today()) ? today() : other.day();
     }
   }
 
@@ -120,7 +127,8 @@ class PlantNow {
             published.map(p -> p.id).orElse(null),
             reported,
             ink.reportAt(plant, plannedAt),
-            told);
+            told,
+            instructions.get(plant).instructions());
     boolean stale = published.filter(p -> p.dataStamp != shop.dataStamp()).isPresent();
     return new Stand(shop.dataStamp(), plannedAt, basis, published.flatMap(mapping::sheet), stale);
   }

@@ -1,5 +1,6 @@
 package org.potlife.plan.list;
 
+import org.potlife.planning.Instructions;
 import org.potlife.sheet.PlanSheet.WaitLine;
 
 /** Says in a crew's words why a press waits. */
@@ -10,6 +11,9 @@ final class WaitWords {
   static String of(PlanIndex plan, WaitLine wait) {
     boolean alone = wait.behind() == null || wait.behind().isBlank();
     String behind = alone ? null : plan.runName(wait.behind());
+    if (Instructions.BEHIND.equals(wait.behind())) {
+      return "the planner wants it no earlier";
+    }
     return switch (wait.cause()) {
       case "closed" -> "nobody is at the press" + because(behind);
       case "garments" -> "the garments are not in house yet" + because(behind);

@@ -46,8 +46,8 @@ public record Manner(boolean us, boolean twelveHours) {
   }
 
   /** A length on cloth or belt. */
-  public String length(double mm) {
-    return us ? rounded(mm / MM_PER_INCH, 1) + " in" : rounded(mm, 0) + " mm";
+  public String length(int mm) {
+    return us ? rounded(mm / MM_PER_INCH, 1) + " in" : mm + " mm";
   }
 
   /** Belt speed, rounded down: a belt set too slow still cures. */

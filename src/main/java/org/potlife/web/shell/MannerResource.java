@@ -1,9 +1,9 @@
 package org.potlife.web.shell;
 
 import jakarta.annotation.security.RolesAllowed;
-import jakarta.ws.rs.FormParam;
-import jakarta.ws.rs.POST;
+import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
+import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.NewCookie;
 import jakarta.ws.rs.core.Response;
 import java.net.URI;
@@ -23,12 +23,12 @@ public class MannerResource {
    *
    * @param back path of the screen to go back to; only one of this service
    */
-  @POST
+  @GET
   @Operation(hidden = true)
   public Response keep(
-      @FormParam("units") String units,
-      @FormParam("clock") String clock,
-      @FormParam("back") String back) {
+      @QueryParam("units") String units,
+      @QueryParam("clock") String clock,
+      @QueryParam("back") String back) {
     Manner manner = new Manner("us".equals(units), "12".equals(clock));
     return Response.seeOther(URI.create(own(back)))
         .cookie(

@@ -3,6 +3,7 @@ package org.potlife.web.shell;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
 import org.potlife.plan.PlanSummary;
 import org.potlife.web.WallTime;
@@ -50,6 +51,11 @@ public record Shell(
   /** The plant's times on a day. */
   public WallTime times(LocalDate day) {
     return manner.times(zone, day);
+  }
+
+  /** Offset of the plant's zone now. */
+  public ZoneOffset offset() {
+    return zone.getRules().getOffset(now);
   }
 
   /** The plant's clock when the page was made. */

@@ -333,7 +333,10 @@ export class Drawing {
       pen.font = `11px ${FONT}`;
       pen.textBaseline = "middle";
       pen.fillStyle = this.ink.text;
-      pen.fillText(this.fit(pen, `${load.screens} ${this.words(load.step)}`, x + w - left - 3), left, y + h / 2);
+      const room = x + w - left - 3;
+      const text = `${load.screens} ${this.words(load.step)}`;
+      // rather the number alone than a word cut short
+      pen.fillText(pen.measureText(text).width <= room ? text : this.fit(pen, String(load.screens), room), left, y + h / 2);
     }
     pen.globalAlpha = 1;
     this.hits.push({ x, y, w, h, load });

@@ -3,10 +3,11 @@
 import { Drawing } from "./drawing.js";
 import { layOut, readPlan, touches } from "./layout.js";
 import { aboutOther, aboutRun, inALine } from "./about.js";
+import { instructions } from "./instruct.js";
 import "./solve.js";
 import { get } from "../ask.js";
 import { say } from "../say.js";
-import { isoDay, midnight, now } from "../times.js";
+import { clock, isoDay, midnight, now } from "../times.js";
 
 const HOUR = 3600000;
 const place = document.getElementById("drawing");
@@ -18,7 +19,9 @@ async function start() {
   try {
     const plan = readPlan(await get(place.dataset.url));
     message.hidden = true;
-    new Board(plan).open();
+    const board = new Board(plan);
+    board.open();
+    if (document.getElementById("instruct")) instructions(board).catch(() => {});
   } catch (trouble) {
     message.textContent = trouble.status ? trouble.message : say("noAnswer");
     message.classList.add("danger");
@@ -66,7 +69,8 @@ class Board {
 
   mayZoom(event) {
     if (event.type === "wheel") return event.ctrlKey || event.metaKey || event.currentTarget === this.drawing.axis;
-    if (event.type === "mousedown" && this.drag) return false;
+    // a run is dragged by itself, the ground around it pans
+    if (event.type === "mousedown" && event.currentTarget === this.canvas && this.hit(event)?.run) return false;
     return !event.button;
   }
 
@@ -248,14 +252,58 @@ class Board {
       this.pointed = null;
       this.redraw();
     });
+    this.dragging();
     this.canvas.addEventListener("click", (event) => {
+      if (this.dropped) {
+        this.dropped = false;
+        return;
+      }
       const hit = this.hit(event);
+      this.list.focus({ preventScroll: true });
       if (hit?.run) this.choose(hit.run.id);
       else {
         this.choose(null);
         this.tell(hit);
       }
     });
+  }
+
+  /** Dragging a run onto a press and a time: an instruction to be tried. */
+  dragging() {
+    if (!document.getElementById("instruct")) return;
+    this.canvas.addEventListener("pointerdown", (event) => {
+      const run = event.pointerType === "mouse" && event.button === 0 ? this.hit(event)?.run : null;
+      if (!run) return;
+      this.drag = { run, fromX: event.clientX, fromY: event.clientY, moved: false };
+      this.canvas.setPointerCapture(event.pointerId);
+    });
+    this.canvas.addEventListener("pointermove", (event) => {
+      if (!this.drag) return;
+      const { drag } = this;
+      drag.moved ||= Math.hypot(event.clientX - drag.fromX, event.clientY - drag.fromY) > 6;
+      const box = this.canvas.getBoundingClientRect();
+      const row = this.drawing.rowAt(event.clientY - box.top);
+      drag.row = row?.kind === "press" ? row : null;
+      drag.at = this.x.invert(this.x(drag.run.start) + event.clientX - drag.fromX);
+      drag.x = this.x(drag.at);
+      drag.words = drag.row ? say("dropAt", drag.row.label, clock(drag.at)) : "";
+      this.redraw();
+    });
+    const end = (event) => {
+      const { drag } = this;
+      this.drag = null;
+      if (drag?.moved && event.type === "pointerup") {
+        this.dropped = true;
+        if (drag.row) {
+          this.choose(drag.run.id);
+          document.dispatchEvent(new CustomEvent("plan:dropped", { detail: { press: drag.row.label, at: drag.at } }));
+        }
+      }
+      this.redraw();
+    };
+    this.canvas.addEventListener("pointerup", end);
+    this.canvas.addEventListener("pointercancel", end);
+    window.addEventListener("keydown", (event) => { if (event.key === "Escape" && this.drag) end(event); });
   }
 
   choose(id) {

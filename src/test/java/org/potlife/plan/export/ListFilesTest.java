@@ -12,6 +12,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.potlife.plan.PlanFixture;
+import org.potlife.plan.Stability;
 import org.potlife.plan.list.ActivationList;
 import org.potlife.plan.list.BeltList;
 import org.potlife.plan.list.ChangeList;
@@ -19,6 +20,7 @@ import org.potlife.plan.list.LateList;
 import org.potlife.plan.list.PlanIndex;
 import org.potlife.plan.list.PlanOverview;
 import org.potlife.plan.list.PressList;
+import org.potlife.plan.list.PromiseChange;
 import org.potlife.plan.list.ScreenList;
 
 class ListFilesTest {
@@ -54,10 +56,7 @@ class ListFilesTest {
     ChangeList changes =
         new ChangeList(
             "yard-1",
-            1,
-            100,
-            1,
-            4.2,
+            new Stability(1, 1, 100, 1, 0, 4.2),
             List.of(
                 new ChangeList.Move(
                     "A-1",
@@ -67,10 +66,15 @@ class ListFilesTest {
                     "P2",
                     before.plusMinutes(30),
                     30,
-                    List.of("P1 is down", "by choice"))),
+                    List.of("P1 is down", "by choice"),
+                    "it moves")),
             List.of("B-1"),
             List.of("C-1"),
-            List.of(new ChangeList.Promised("A-1", "Yard", before, before.plusMinutes(30), 0, 30)));
+            List.of(
+                new PromiseChange(
+                    "A-1", "Yard", before, before.plusMinutes(30), 0, 30, true, "it is late")),
+            null,
+            List.of());
 
     List<CSVRecord> rows = read(ChangeCsv.of(changes));
 

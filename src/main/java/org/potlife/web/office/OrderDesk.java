@@ -1,0 +1,63 @@
+package org.potlife.web.office;
+
+import java.util.List;
+import org.potlife.order.Order;
+import org.potlife.order.Promise;
+import org.potlife.order.StoredOrder;
+
+/**
+ * Orders with their promises.
+ *
+ * @param rows those of this page
+ * @param found how many there are in all
+ * @param cut whether the plant has more than were looked at
+ * @param from number of the first one, from 0
+ */
+public record OrderDesk(
+    List<Row> rows, int found, boolean cut, int from, String state, String text, boolean late) {
+
+  /** Orders on one page. */
+  static final int PAGE = 50;
+
+  /**
+   * One order.
+   *
+   * @param promise what the plan in force says; null when it says nothing
+   */
+  public record Row(StoredOrder stored, Promise promise) {
+
+    public Order order() {
+      return stored.order();
+    }
+
+    /** Whether it ends late or is not on the plan. */
+    public boolean troubled() {
+      return promise != null && (promise.lateMinutes() > 0 || promise.plannedFinish() == null);
+    }
+  }
+
+  public int next() {
+    return from + PAGE;
+  }
+
+  public int before() {
+    return Math.max(0, from - PAGE);
+  }
+
+  public boolean hasNext() {
+    return next() < found;
+  }
+
+  public boolean hasBefore() {
+    return from > 0;
+  }
+
+  /** Number of the first one as people count. */
+  public int first() {
+    return found == 0 ? 0 : from + 1;
+  }
+
+  public int last() {
+    return from + rows.size();
+  }
+}
