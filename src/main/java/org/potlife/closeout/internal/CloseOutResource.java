@@ -18,6 +18,7 @@ import org.potlife.platform.problem.ProblemException;
 
 /** A day's close-out. */
 @Path("/api/v1/plants/{plant}/days/{day}/close-out")
+@RolesAllowed(Roles.VIEWER)
 @Tag(name = "close-out")
 @Produces(MediaType.APPLICATION_JSON)
 @RolesAllowed(Roles.VIEWER)
