@@ -145,7 +145,7 @@ public final class ReplayedDay {
         event(
             "p2-down",
             "press.down",
-            "{\"press\":\"P2\",\"reason\":\"air line burst\",\"expectedUp\":"
+            "{\"press\":\"P2\",\"cause\":\"air line burst\",\"until\":"
                 + "\"2026-12-01T14:00:00+01:00\"}");
     HttpResponse<String> answer = send(request("/events").POST(body(down)));
     if (answer.statusCode() == 200) {

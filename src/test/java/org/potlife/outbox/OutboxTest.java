@@ -206,6 +206,26 @@ class OutboxTest {
   }
 
   @Test
+  void anOrderThatAnEventTellsOfIsToldAsAnyOther() throws Exception {
+    Api api = Api.withShop();
+    Listener listener = all(api.plant());
+    String placed =
+        "{\"specversion\":\"1.0\",\"id\":\"e-1\",\"source\":\"/web-shop\","
+            + "\"type\":\"org.potlife.order.placed\",\"data\":"
+            + Documents.ORDER
+            + "}";
+
+    api.post("/api/v1/plants/" + api.plant() + "/events", placed).then().statusCode(200);
+    api.delete(api.order("HC-2041")).then().statusCode(204);
+
+    List<Heard> heard = listener.await(h -> h.size() >= 2);
+    assertThat(listener.types()).containsExactly("order.placed", "order.cancelled");
+    assertThat(heard)
+        .extracting(h -> JsonPath.from(h.data()).getString("source"))
+        .containsOnly("/plants/" + api.plant() + "/orders");
+  }
+
+  @Test
   void anotherReaderOfTheStandardReadsEveryEvent() throws Exception {
     // CloudEvents 1.0.2 as read by the standard's own Java SDK
     SettableClock.set(PlanFixture.at(PlanFixture.DAY.minusDays(1), "16:30"));

@@ -18,6 +18,8 @@ import org.potlife.plan.Plans;
 @ApplicationScoped
 class ChangeTeller {
 
+  private static final String OF_ORDERS = "order.";
+
   private final Outbox outbox;
   private final Plans plans;
   private final PromisesTold told;
@@ -67,9 +69,15 @@ class ChangeTeller {
     }
   }
 
-  /** What was taken in goes out under the name that its source gave it. */
+  /**
+   * What was taken in goes out under the name that its source gave it, unless it told of an order:
+   * its change is told as that of any other order.
+   */
   void applied(@Observes EventApplied applied) {
     ShopEvent event = applied.event();
+    if (event.type().startsWith(OF_ORDERS)) {
+      return;
+    }
     outbox.add(
         new Notice(
             event.plant(),
