@@ -21,7 +21,6 @@ import org.potlife.platform.problem.ProblemException;
 @RolesAllowed(Roles.VIEWER)
 @Tag(name = "close-out")
 @Produces(MediaType.APPLICATION_JSON)
-@RolesAllowed(Roles.VIEWER)
 public class CloseOutResource {
 
   private final DayBooks books;
