@@ -18,6 +18,9 @@ public interface Plans {
   /** The id of the plan in force, if there is one. */
   Optional<String> findCurrentId(String plant);
 
+  /** The plan in force in one line, without reading the plan itself. */
+  Optional<PlanSummary> findCurrentSummary(String plant);
+
   /** The plan in force, if there is one. */
   Optional<StoredPlan> findCurrent(String plant);
 

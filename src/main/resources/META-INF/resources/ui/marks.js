@@ -10,7 +10,7 @@ const plant = document.documentElement.dataset.plant;
 const KEY = `potlife-marks-${plant}`;
 const UNDO_MS = 5000;
 // events that take the name of who did it
-const NAMED = /^(batch|screen|emulsion|ink)\./;
+const NAMED = /^(batch|screen|emulsion|ink|run|press)\./;
 const queueSign = document.getElementById("queue");
 
 let pending = [];

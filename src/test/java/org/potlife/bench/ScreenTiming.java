@@ -36,6 +36,8 @@ public final class ScreenTiming {
           last = at;
           if (deltas.length >= 240) return done({ deltas, work });
           board.panBy(deltas.length % 120 < 60 ? -0.01 : 0.01);
+          cancelAnimationFrame(board.frame);
+          board.frame = null;
           const before = performance.now();
           board.paint();
           work.push(performance.now() - before);

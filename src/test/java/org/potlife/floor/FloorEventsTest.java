@@ -1,11 +1,13 @@
 package org.potlife.floor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
+import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -24,6 +26,10 @@ class FloorEventsTest {
   private static final OffsetDateTime EVENING = OffsetDateTime.parse("2026-11-30T16:30:00+01:00");
 
   @Inject Rows rows;
+
+  @Inject Floor floor;
+
+  @Inject Clock clock;
 
   private PlannedPlant plant;
   private JsonPath plan;
@@ -210,30 +216,54 @@ class FloorEventsTest {
         .as("a late count is noted")
         .isEqualTo("applied");
 
-    String draft = plant.draft();
-    JsonPath next = plant.get(draft);
-    OffsetDateTime end =
-        OffsetDateTime.parse(next.getString("runs.find { it.id == '" + run(0) + "' }.printEnd"));
-    assertThat(end).isEqualTo(done);
-    plant.publish(draft).then().statusCode(200);
+    RunReport report = report(List.of(order)).runs().get(0);
+    assertThat(report.endedAt()).isEqualTo(done);
+    assertThat(report.good()).isEqualTo(quantity - 1);
+
+    JsonPath day =
+        plant
+            .api()
+            .get("/api/v1/plants/" + plant.id() + "/days/" + done.toLocalDate() + "/close-out")
+            .then()
+            .statusCode(200)
+            .extract()
+            .jsonPath();
+    String mine = "runs.find { it.run == '" + run(0) + "' }.";
+    assertThat(day.getString(mine + "state")).isEqualTo("ended");
+    assertThat(day.getInt(mine + "endMinutesLate")).isEqualTo(40);
+    assertThat(day.getInt("total.pieces")).isEqualTo(quantity);
+    assertThat(day.getFloat("total.qualityRatio")).isLessThan(1f).isGreaterThan(0.9f);
+    assertThat(day.getList("carryOver.run")).doesNotContain(run(0)).isNotEmpty();
+    plant
+        .api()
+        .get("/api/v1/plants/" + plant.id() + "/days/someday/close-out")
+        .then()
+        .statusCode(404);
+  }
+
+  private FloorReport report(List<String> orders) {
+    return floor.reportAt(plant.id(), orders, clock.instant());
   }
 
   @Test
-  void aPressThatIsDownTakesNoRunUntilItIsUp() {
+  void aPressIsDownFromTheTimeThatIsToldUntilItIsToldToBeUp() {
     String press = plan.getString("runs[0].press");
     OffsetDateTime now = time(0, "setUpStart").minusMinutes(30);
     SettableClock.set(now);
     assertThat(outcome("press.up", now.minusMinutes(20), "{'press':'" + press + "'}"))
         .isEqualTo("applied");
+    String draft = plant.draft();
     outcome("press.down", now.minusMinutes(10), "{'press':'" + press + "','cause':'a chain tore'}");
 
-    String draft = plant.draft();
-    JsonPath next = plant.get(draft);
-    List<String> starts =
-        next.getList("runs.findAll { it.press == '" + press + "' }.setUpStart", String.class);
-    assertThat(starts)
-        .map(OffsetDateTime::parse)
-        .allMatch(start -> start.toLocalDate().isAfter(now.toLocalDate()));
-    plant.publish(draft).then().statusCode(200);
+    assertThat(report(List.of()).down())
+        .extracting(Downtime::press, Downtime::cause, each -> each.from().toInstant())
+        .containsExactly(tuple(press, "a chain tore", now.minusMinutes(10).toInstant()));
+    assertThat(report(List.of()).down().get(0).to().toLocalDate())
+        .as("for the rest of the day, as long as nobody tells")
+        .isEqualTo(now.toLocalDate().plusDays(1));
+    assertThat(plant.get(draft).getBoolean("stale")).isTrue();
+
+    outcome("press.up", now.minusMinutes(2), "{'press':'" + press + "'}");
+    assertThat(report(List.of()).down().get(0).to()).isEqualTo(now.minusMinutes(2));
   }
 }

@@ -1,6 +1,7 @@
 package org.potlife.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.potlife.plan.PlanFixture.DAY;
 import static org.potlife.plan.PlanFixture.at;
@@ -55,6 +56,8 @@ class ScreensTest {
 
   @BeforeAll
   static void openTheBrowser() {
+    // a machine that builds other things too is slow
+    setDefaultAssertionTimeout(60_000);
     browser = ShopBrowser.open();
   }
 
@@ -116,12 +119,12 @@ class ScreensTest {
       if (screen.equals("shop")) {
         assertThat(page.locator("#shop-form")).isVisible();
       }
-      assertThat(new AxeBuilder(page).analyze().getViolations().stream().map(Object::toString))
-          .as(screen)
-          .isEmpty();
-      // the stream of events is not there yet in every build; a script of the page never fails
-      assertThat(complaints.stream().filter(text -> !text.contains("/stream"))).isEmpty();
+      new AxeBuilder(page)
+          .analyze()
+          .getViolations()
+          .forEach(rule -> complaints.add(screen + " " + rule.getId() + ": " + rule.getNodes()));
     }
+    assertThat(complaints).isEmpty();
   }
 
   @Test
@@ -186,8 +189,8 @@ class ScreensTest {
 
     job.first().locator("button[data-mark='batch.mixed']").click();
     page.locator(".notice button").click();
-    page.clock().runFor(UNDO_MS);
     assertThat(page.locator(".notice")).containsText("taken back");
+    page.clock().runFor(UNDO_MS);
     assertThat(told(batch)).isEqualTo(404);
 
     job.first().locator("button[data-mark='batch.mixed']").click();
@@ -239,6 +242,43 @@ class ScreensTest {
 
     assertThat(page.locator(".notice").last()).containsText("booked");
     assertThat(page.locator("#stale")).isVisible();
+  }
+
+  @Test
+  void theCrewStartsARunAndApprovesItsFirstPiece() {
+    plant.published();
+    SettableClock.set(at("06:31"));
+    page.clock().install();
+    open("presses/P1");
+
+    page.locator("button[data-mark='run.started']").first().click();
+    page.clock().runFor(UNDO_MS);
+    assertThat(page.locator(".notice").last()).containsText("booked");
+    page.locator("button[data-mark='run.first-piece']").first().click();
+    page.clock().runFor(UNDO_MS);
+    assertThat(page.locator("button[data-mark='run.first-piece']")).hasCount(0);
+  }
+
+  @Test
+  void thePlannerHoldsARunAndTakesItBack() {
+    plant.published();
+    open("plan");
+    assertThat(page.locator("#drawing[data-drawn=yes]")).isVisible();
+    page.locator("#find").fill("HC-2041");
+    page.locator("#find").press("Enter");
+    page.locator("#keep-here").click();
+    assertThat(page.locator("#effect")).containsText("cost:");
+    page.locator("#instruct button.main").click();
+    assertThat(page.locator("#instructions summary")).containsText(": 1");
+    assertThat(plant.api().get(instructions()).jsonPath().getList("runs")).hasSize(1);
+
+    page.locator(".notice button").last().click();
+    assertThat(page.locator("#instructions summary")).containsText(": 0");
+    assertThat(plant.api().get(instructions()).jsonPath().getList("runs")).isEmpty();
+  }
+
+  private String instructions() {
+    return "/api/v1/plants/" + plant.id() + "/instructions";
   }
 
   @Test

@@ -1,7 +1,6 @@
 package org.potlife.closeout.internal;
 
 import jakarta.annotation.security.RolesAllowed;
-import org.potlife.platform.access.Roles;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
@@ -14,13 +13,14 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.responses.APIResponse;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.potlife.closeout.CloseOut;
+import org.potlife.platform.access.Roles;
 import org.potlife.platform.problem.ProblemException;
 
 /** A day's close-out. */
 @Path("/api/v1/plants/{plant}/days/{day}/close-out")
+@RolesAllowed(Roles.VIEWER)
 @Tag(name = "close-out")
 @Produces(MediaType.APPLICATION_JSON)
-@RolesAllowed(Roles.VIEWER)
 public class CloseOutResource {
 
   private final DayBooks books;

@@ -85,6 +85,17 @@ class StoredPlans implements Plans {
 
   @Override
   @Transactional
+  public Optional<PlanSummary> findCurrentSummary(String plant) {
+    return shops
+        .findShop(plant)
+        .flatMap(
+            shop ->
+                rows.findPublished(plant)
+                    .map(e -> mapping.summary(e, shop.dataStamp(), shop.shop().timeZone())));
+  }
+
+  @Override
+  @Transactional
   public StoredPlan getPlan(String plant, String id) {
     StoredShop shop = shops.getShop(plant);
     return stored(rows.get(plant, id), shop);

@@ -12,6 +12,7 @@ import jakarta.ws.rs.core.Response;
 import java.time.LocalDate;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.potlife.floor.Floor;
 import org.potlife.plan.list.PressList;
 import org.potlife.plan.list.PressList.PressDay;
 import org.potlife.platform.access.Roles;
@@ -30,12 +31,14 @@ public class PressScreen {
   private final Screens screens;
   private final Shops shops;
   private final RoomPlan plan;
+  private final Floor floor;
 
   @Inject
-  PressScreen(Screens screens, Shops shops, RoomPlan plan) {
+  PressScreen(Screens screens, Shops shops, RoomPlan plan, Floor floor) {
     this.screens = screens;
     this.shops = shops;
     this.plan = plan;
+    this.floor = floor;
   }
 
   /**
@@ -114,10 +117,13 @@ public class PressScreen {
       throw ProblemException.notFound("The plant has no press " + press + ".");
     }
     Jobs jobs = jobs(shell, asked);
-    return new PressJobs(
-        jobs.planId(),
-        jobs.day(),
-        press,
-        jobs.presses().stream().filter(day -> day.press().equals(press)).findFirst().orElse(null));
+    List<String> orders =
+        jobs.presses().stream()
+            .flatMap(day -> day.runs().stream())
+            .map(card -> card.run().order())
+            .distinct()
+            .toList();
+    return PressJobs.of(
+        jobs, press, floor.reportAt(shell.plant(), orders, shell.now()), shell.now());
   }
 }

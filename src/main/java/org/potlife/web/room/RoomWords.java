@@ -304,4 +304,31 @@ public interface RoomWords {
 
   @Message("Finished")
   String finished();
+
+  @Message("First piece approved")
+  String firstPiece();
+
+  @Message("Started")
+  String begun();
+
+  @Message("{good} good, {spoiled} spoiled")
+  String soFar(int good, int spoiled);
+
+  @Message("Good so far")
+  String goodSoFar();
+
+  @Message("Spoiled pieces found")
+  String spoil();
+
+  @Message("Pieces")
+  String piecesWord();
+
+  @Message("Works again")
+  String worksAgain();
+
+  @Message("The press stands still")
+  String pressDown();
+
+  @Message("Down since")
+  String isDown();
 }

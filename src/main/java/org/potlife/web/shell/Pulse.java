@@ -14,7 +14,6 @@ import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.potlife.plan.PlanSummary;
 import org.potlife.plan.Plans;
-import org.potlife.plan.StoredPlan;
 import org.potlife.platform.access.Roles;
 import org.potlife.shop.Shops;
 
@@ -53,7 +52,7 @@ public class Pulse {
   @Operation(hidden = true)
   public Beat beat(@PathParam("plant") String plant) {
     long stamp = shops.getShop(plant).dataStamp();
-    PlanSummary inForce = plans.findCurrent(plant).map(StoredPlan::summary).orElse(null);
+    PlanSummary inForce = plans.findCurrentSummary(plant).orElse(null);
     List<PlanSummary> newest = plans.listPlans(plant, 1);
     return new Beat(
         clock.instant(),

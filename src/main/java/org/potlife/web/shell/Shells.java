@@ -8,7 +8,6 @@ import java.time.Clock;
 import java.util.List;
 import org.potlife.plan.PlanSummary;
 import org.potlife.plan.Plans;
-import org.potlife.plan.StoredPlan;
 import org.potlife.platform.problem.ProblemException;
 import org.potlife.shop.Shops;
 import org.potlife.shop.StoredShop;
@@ -37,7 +36,7 @@ public class Shells {
    */
   public Shell shell(String plant, Job job) {
     StoredShop shop = shops.getShop(plant);
-    PlanSummary inForce = plans.findCurrent(plant).map(StoredPlan::summary).orElse(null);
+    PlanSummary inForce = plans.findCurrentSummary(plant).orElse(null);
     return new Shell(
         plant,
         shop.shop().name(),
