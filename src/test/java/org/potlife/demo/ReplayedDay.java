@@ -50,7 +50,11 @@ public final class ReplayedDay {
     Path folder = Files.createTempDirectory("replayed-day");
     PackagedService service =
         new PackagedService(
-            folder, Map.of("POTLIFE_DEMO", "true", "POTLIFE_CLOCK", EVENING + "@" + speed));
+            folder,
+            Map.of(
+                "POTLIFE_DEMO", "true",
+                "POTLIFE_FOLLOWING", "false",
+                "POTLIFE_CLOCK", EVENING + "@" + speed));
     service.start("service");
     try {
       service.await("/q/health/ready", answer -> answer.statusCode() == 200);
