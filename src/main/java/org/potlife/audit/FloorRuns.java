@@ -29,6 +29,7 @@ import org.potlife.shop.Shop;
 final class FloorRuns {
 
   private static final long LEAST_COUNTED_S = 600;
+  private static final long FREE_EARLY_S = 300;
   private static final long A_DAY = 86_400;
 
   /** Longer than any plan: a sheet may name any time as its end. */
@@ -334,7 +335,8 @@ final class FloorRuns {
     Order order = orders.get(run.order());
     if (run.setUpStart().toEpochSecond() < now
         || !isReleased(run, order)
-        || hoursReported(press, run.setUpStart(), run.offBelt())) {
+        || hoursReported(press, run.setUpStart(), run.offBelt())
+        || isFreeEarly(press)) {
       return false;
     }
     Integer counted = new CountedLots(order, report, shop.cloth()).piecesOf(run.lot());
@@ -351,6 +353,18 @@ final class FloorRuns {
       }
     }
     return true;
+  }
+
+  private boolean isFreeEarly(Press press) {
+    String last = null;
+    for (String run : begun.keySet()) {
+      boolean later = last == null || begun.get(run).end() >= begun.get(last).end();
+      if (published.get(run).press().equals(press.id()) && later) {
+        last = run;
+      }
+    }
+    return last != null
+        && begun.get(last).end() + FREE_EARLY_S < published.get(last).printEnd().toEpochSecond();
   }
 
   private static boolean isReleased(RunLine run, Order order) {

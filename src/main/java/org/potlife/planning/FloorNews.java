@@ -38,6 +38,9 @@ final class FloorNews {
   /** Longer than a run may stand on a press. */
   private static final int DAYS_BEFORE = 7;
 
+  /** A press that is free by more than this before its time takes its next run sooner, s. */
+  private static final int FREE_EARLY_S = 300;
+
   private final PlanRequest request;
   private final Shop shop;
   private final FloorReport report;
@@ -48,6 +51,7 @@ final class FloorNews {
   private final Map<String, RunReport> told = new HashMap<>();
   private final Map<String, RunLine> standing = new LinkedHashMap<>();
   private final Map<String, OffsetDateTime> publishedStart = new HashMap<>();
+  private final Map<String, OffsetDateTime> publishedEnd = new HashMap<>();
   private final Map<String, OnPress> onPress = new HashMap<>();
   private final Set<String> changed = new HashSet<>();
   private final Set<String> replanned = new HashSet<>();
@@ -100,6 +104,7 @@ final class FloorNews {
                     .thenComparing(RunLine::id))
             .toList();
     lines.forEach(line -> publishedStart.put(line.id(), line.setUpStart()));
+    lines.forEach(line -> publishedEnd.put(line.id(), line.printEnd()));
     for (Press press : shop.presses()) {
       toldOn(press, lines.stream().filter(line -> line.press().equals(press.id())).toList());
     }
@@ -275,6 +280,7 @@ final class FloorNews {
         && isReleased(line, order)
         && isOfTheSameSize(line, order)
         && !isCalendarChanged(press, line.setUpStart(), line.offBelt())
+        && !isFreeEarly(press)
         && standing.values().stream().noneMatch(begun -> isInTheWay(begun, line))
         && lines.stream()
             .filter(other -> replanned.contains(other.id()))
@@ -282,6 +288,18 @@ final class FloorNews {
                 other ->
                     other.press().equals(line.press())
                         || other.order().equals(line.order()) && other.lot() == line.lot());
+  }
+
+  /** Whether the last run that has begun on a press ends earlier than published. */
+  private boolean isFreeEarly(Press press) {
+    return standing.values().stream()
+        .filter(begun -> begun.press().equals(press.id()))
+        .max(
+            Comparator.comparing((RunLine begun) -> begun.printEnd().toInstant())
+                .thenComparing(RunLine::id))
+        .filter(
+            last -> last.printEnd().plusSeconds(FREE_EARLY_S).isBefore(publishedEnd.get(last.id())))
+        .isPresent();
   }
 
   private static boolean isReleased(RunLine line, Order order) {

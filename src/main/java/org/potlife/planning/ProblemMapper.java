@@ -32,6 +32,9 @@ import org.potlife.simulation.TakenOver;
 /** Maps a request to the engine's problem: what is to be printed, where it may be, what it uses. */
 final class ProblemMapper {
 
+  /** A run whose press opens later than this after its published time may go anywhere, s. */
+  private static final int DISPLACED_AFTER_S = 3600;
+
   private final PlanRequest request;
   private final Shop shop;
   private final Horizon horizon;
@@ -119,8 +122,8 @@ final class ProblemMapper {
             shopMapper.costs(),
             horizon.dayStarts(),
             horizon.end(),
-            published(line -> horizon.seconds(line.setUpStart())),
-            published(line -> shop.presses().indexOf(shop.findPress(line.press()).orElse(null))),
+            published(line -> isDisplaced(line) ? -1 : horizon.seconds(line.setUpStart())),
+            published(line -> isDisplaced(line) ? Problem.DISPLACED : press(line)),
             takenOver,
             null);
     return new MappedProblem(request, horizon, problem, runs, sets.list(), unplaced, frozen, stock);
@@ -135,6 +138,17 @@ final class ProblemMapper {
       values[i] = line == null ? -1 : value.applyAsInt(line);
     }
     return values;
+  }
+
+  private int press(RunLine line) {
+    return shop.presses().indexOf(shop.findPress(line.press()).orElse(null));
+  }
+
+  /** Whether the press of a run is closed by now at its published time and for long after it. */
+  private boolean isDisplaced(RunLine line) {
+    int press = press(line);
+    int start = Math.max(0, horizon.seconds(line.setUpStart()));
+    return press >= 0 && staffed.get(press).next(start) > start + DISPLACED_AFTER_S;
   }
 
   private OrderSpec orderSpec(Order order) {

@@ -39,15 +39,17 @@ final class RunningPlan {
       lines.add(new ArrayList<>());
     }
     List<Integer> fresh = new ArrayList<>();
+    boolean displaced = false;
     for (int run = 0; run < problem.movable(); run++) {
       int press = other.press()[run];
       if (press >= 0 && problem.runs()[run].presses()[press]) {
         lines.get(press).add(run);
       } else {
         fresh.add(run);
+        displaced |= press == Problem.DISPLACED;
       }
     }
-    if (fresh.size() == problem.movable()) {
+    if (fresh.size() == problem.movable() && !displaced) {
       return Optional.empty();
     }
     lines.forEach(line -> line.sort(Comparator.comparingInt(r -> other.start()[r])));

@@ -8,7 +8,8 @@ package org.potlife.simulation;
  * @param dayStart starts of the local days, ascending, the first one not after 0
  * @param horizonEnd nothing ends later, s
  * @param publishedStart by run, start in the published plan, s; -1 if none
- * @param publishedPress by run, its press in the published plan; -1 if none
+ * @param publishedPress by run, its press in the published plan; -1 if none, {@link #DISPLACED} if
+ *     that is closed now
  * @param measuredSetUpS set-up between runs on any press, s: row 0 from an empty press, row {@code
  *     i + 1} after run {@code i}, columns by the next run; null where they follow from screens and
  *     inks, as in every plan of a shop: the published cases of the benchmark give them as a table
@@ -30,4 +31,8 @@ public record Problem(
     int[] publishedStart,
     int[] publishedPress,
     TakenOver takenOver,
-    int[][] measuredSetUpS) {}
+    int[][] measuredSetUpS) {
+
+  /** Press of a published run that may go anywhere, at no cost of change. */
+  public static final int DISPLACED = -2;
+}

@@ -151,7 +151,10 @@ public final class ReplayedDay {
     if (answer.statusCode() == 200) {
       say("P2 stops: an air line has burst, back at 14:00 they say. %s", outcomes(answer));
     } else {
-      say("P2 stops: an air line has burst. The set-up closes it until 14:00: %d.", closed("P2"));
+      say(
+          "P2 leaks air; it can end what has begun and is repaired from 13:30 to 16:00. The set-up"
+              + " closes it: %d.",
+          closed("P2"));
     }
     replan(stream);
   }
@@ -165,9 +168,9 @@ public final class ReplayedDay {
         ((ObjectNode) each)
             .putArray("closures")
             .addObject()
-            .put("from", now().toString())
-            .put("to", "2026-12-01T14:00:00+01:00")
-            .put("reason", "air line burst");
+            .put("from", DAY + "T13:30:00+01:00")
+            .put("to", DAY + "T16:00:00+01:00")
+            .put("reason", "air line");
       }
     }
     return send(request("/shop")
@@ -190,7 +193,7 @@ public final class ReplayedDay {
     for (int i = 0; i < MOST_PLANS; i++) {
       HttpResponse<String> asked =
           send(request("/plans").POST(body("{\"day\":\"" + DAY + "\",\"solveSeconds\":3}")));
-      String path = asked.headers().firstValue("Location").orElseThrow();
+      String path = PackagedService.made(asked);
       service.await(path, answer -> !answer.body().contains("\"state\":\"solving\""));
       String plan = path.substring(path.lastIndexOf('/') + 1);
       JsonNode changes = get("/plans/" + plan + "/changes");
@@ -201,8 +204,9 @@ public final class ReplayedDay {
         return;
       }
       say("%s is not published: %s", plan, JSON.readTree(published.body()).path("detail").asText());
-      for (JsonNode finding : JSON.readTree(published.body()).path("findings")) {
-        System.out.println("      " + finding);
+      JsonNode findings = JSON.readTree(published.body()).path("findings");
+      for (int f = 0; f < Math.min(MOST_SHOWN, findings.size()); f++) {
+        System.out.println("      " + findings.get(f));
       }
     }
   }

@@ -1,6 +1,7 @@
 package org.potlife.floor;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.time.Instant;
 import java.time.OffsetDateTime;
@@ -48,7 +49,7 @@ class HoursTest {
   void aPressIsDownUntilItIsToldToBeUp() {
     assertThat(downAt("10:00", down("08:00", null), up("09:15")))
         .extracting(Downtime::from, Downtime::to)
-        .containsExactly(org.assertj.core.groups.Tuple.tuple(at("08:00"), at("09:15")));
+        .containsExactly(tuple(at("08:00"), at("09:15")));
   }
 
   @Test

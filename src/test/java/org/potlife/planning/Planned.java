@@ -68,8 +68,7 @@ final class Planned {
             0,
             7,
             RoomState.NOTHING,
-            told,
-            Instructions.NONE);
+            told);
     return audited(request, SolveWatch.none());
   }
 
@@ -85,8 +84,7 @@ final class Planned {
             0,
             7,
             RoomState.NOTHING,
-            told,
-            Instructions.NONE);
+            told);
     return audited(request, SolveWatch.none());
   }
 

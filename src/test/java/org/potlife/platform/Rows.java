@@ -27,6 +27,11 @@ public class Rows {
         "select count(*) from shop_event where source = '" + source + "' and plant = ?", plant);
   }
 
+  /** Number of the event that was recorded last. */
+  public long newestEvent(String plant) {
+    return number("select max(seq) from shop_event where plant = ?", plant);
+  }
+
   public long keys(String plant) {
     return number("select count(*) from idempotency_key where plant = ?", plant);
   }

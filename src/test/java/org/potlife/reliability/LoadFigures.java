@@ -86,14 +86,11 @@ final class LoadFigures {
   }
 
   private String solve(int seconds) throws IOException, InterruptedException {
-    return service
-        .send(
+    return PackagedService.made(
+        service.send(
             service
                 .request(DEMO + "/plans")
-                .POST(BodyPublishers.ofString("{\"solveSeconds\":" + seconds + "}")))
-        .headers()
-        .firstValue("Location")
-        .orElseThrow();
+                .POST(BodyPublishers.ofString("{\"solveSeconds\":" + seconds + "}"))));
   }
 
   /** Arguments: clients, seconds. */

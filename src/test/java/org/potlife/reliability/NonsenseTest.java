@@ -50,7 +50,7 @@ class NonsenseTest {
         + "}";
   }
 
-  private static List<Door> doors(String plant, String draft) {
+  private static List<Door> doors(String plant, String draft, long parked) {
     String at = "api/v1/plants/" + plant;
     List<Door> doors = new ArrayList<>();
     doors.add(new Door("shop, new", "PUT", "api/v1/plants/fresh/shop", Documents.SHOP, null));
@@ -64,6 +64,21 @@ class NonsenseTest {
             "plan", "POST", at + "/plans", "{\"day\":\"2026-12-01\",\"solveSeconds\":1}", null));
     doors.add(new Door("publication", "POST", at + "/plans/" + draft + "/publication", "{}", null));
     doors.add(new Door("stop", "POST", at + "/plans/" + draft + "/stop", "{}", null));
+    doors.add(new Door("restoration", "POST", at + "/plans/" + draft + "/restoration", "{}", null));
+    doors.add(
+        new Door(
+            "what if",
+            "POST",
+            at + "/what-if",
+            "{\"press\":\"P1\",\"downFrom\":\"2026-12-01T08:00:00+01:00\",\"downTo\":\"2026-12-01T09:00:00+01:00\",\"solveSeconds\":0}",
+            null));
+    doors.add(
+        new Door(
+            "settlement",
+            "POST",
+            at + "/events/" + parked + "/settlement",
+            "{\"how\":\"apply-again\",\"by\":\"somebody\",\"note\":\"again\"}",
+            null));
     doors.add(
         new Door(
             "webhook",
@@ -108,7 +123,14 @@ class NonsenseTest {
     try {
       PlannedPlant plant = PlannedPlant.ready();
       plant.published();
-      List<Door> doors = doors(plant.id(), plant.draft());
+      plant
+          .api()
+          .post(
+              "/api/v1/plants/" + plant.id() + "/events",
+              event("screen.broken", "{\"screen\":\"nobody\"}").replace("n-1", "parked-1"))
+          .then()
+          .statusCode(200);
+      List<Door> doors = doors(plant.id(), plant.draft(), rows.newestEvent(plant.id()));
       Nonsense nonsense = new Nonsense(20261201);
       Map<Integer, Integer> answers = new TreeMap<>();
       for (int i = 0; i < BODIES; i++) {

@@ -73,12 +73,10 @@ class TwoInstancesIT {
     System.out.println("an order put at one was heard at the other " + thereMs + " ms later");
 
     String plan =
-        one.send(
+        PackagedService.made(
+            one.send(
                 one.request(Yard.PATH + "/plans")
-                    .POST(BodyPublishers.ofString("{\"solveSeconds\":20}")))
-            .headers()
-            .firstValue("Location")
-            .orElseThrow();
+                    .POST(BodyPublishers.ofString("{\"solveSeconds\":20}"))));
     await(() -> solves(one, "one") || solves(other, "other"));
     boolean firstSolves = solves(one, "one");
     PackagedService solving = firstSolves ? one : other;

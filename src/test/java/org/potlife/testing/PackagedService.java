@@ -99,6 +99,11 @@ public final class PackagedService {
     return client.send(request.build(), BodyHandlers.ofString());
   }
 
+  /** The path of what an answer says it made. */
+  public static String made(HttpResponse<String> answer) {
+    return URI.create(answer.headers().firstValue("Location").orElseThrow()).getPath();
+  }
+
   /** Waits until the path answers as wanted. */
   public String await(String path, Predicate<HttpResponse<String>> wanted)
       throws InterruptedException {

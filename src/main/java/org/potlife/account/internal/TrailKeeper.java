@@ -13,6 +13,7 @@ import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ContainerResponseContext;
 import jakarta.ws.rs.container.ResourceInfo;
 import jakarta.ws.rs.core.MultivaluedMap;
+import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.Set;
 import java.util.TreeMap;
@@ -35,6 +36,9 @@ class TrailKeeper {
   private static final Set<String> NOT_ABOUT = Set.of("plant", "secret");
 
   private static final int LONGEST = 200;
+
+  /** A name in a path with its pattern, which may have braces of its own. */
+  private static final String PATTERNED = "\\{\\s*([^:}\\s]+)\\s*:(?:[^{}]|\\{[^{}]*})*}";
 
   private final TrailDraft draft;
   private final TrailBook book;
@@ -80,18 +84,23 @@ class TrailKeeper {
   }
 
   private void complete(TrailBook.Begun begun, int status) {
+    if (status == Response.Status.SERVICE_UNAVAILABLE.getStatusCode()) {
+      // the database is away: it would only be waited for once more
+      return;
+    }
     if (BlockingOperationControl.isBlockingAllowed()) {
-      book.complete(begun, status);
+      store(begun, status);
     } else {
-      Infrastructure.getDefaultWorkerPool()
-          .execute(
-              () -> {
-                try {
-                  book.complete(begun, status);
-                } catch (RuntimeException e) {
-                  LOG.errorf(e, "A write of %s is not in the trail: %s", begun.who(), begun.path());
-                }
-              });
+      Infrastructure.getDefaultWorkerPool().execute(() -> store(begun, status));
+    }
+  }
+
+  /** The answer stands whatever becomes of this: what the write stored has its entry already. */
+  private void store(TrailBook.Begun begun, int status) {
+    try {
+      book.complete(begun, status);
+    } catch (RuntimeException e) {
+      LOG.errorf(e, "The trail lacks the outcome %d of a write by %s", status, begun.who());
     }
   }
 
@@ -103,7 +112,7 @@ class TrailKeeper {
             + (ofClass == null ? "" : ofClass.value())
             + "/"
             + (ofMethod == null ? "" : ofMethod.value());
-    String plain = all.replaceAll("/+", "/").replaceAll("\\{\\s*([^:}\\s]+)\\s*:[^}]*}", "{$1}");
+    String plain = all.replaceAll("/+", "/").replaceAll(PATTERNED, "{$1}");
     return plain.length() > 1 && plain.endsWith("/")
         ? plain.substring(0, plain.length() - 1)
         : plain;

@@ -151,14 +151,19 @@ class EventIntake {
   private <D extends Record> Verdict applyAgain(ShopEvent event, EventEffect<D> effect) {
     List<FieldError> errors = new ArrayList<>();
     D data = bodies.readPart(event.data(), effect.data(), errors);
-    return errors.isEmpty()
-        ? effect.apply(event, data)
-        : Verdict.parked(
-            "Its data are no longer taken: "
-                + errors.get(0).pointer()
-                + " "
-                + errors.get(0).detail()
-                + ".");
+    if (!errors.isEmpty()) {
+      return Verdict.parked(
+          "Its data are no longer taken: "
+              + errors.get(0).pointer()
+              + " "
+              + errors.get(0).detail()
+              + ".");
+    }
+    Verdict verdict = effect.apply(event, data);
+    if (verdict.contradiction() == null) {
+      applied.fire(new EventApplied(event));
+    }
+    return verdict;
   }
 
   private List<Told<?>> read(String plant, JsonNode tree, Instant now) {

@@ -72,7 +72,7 @@ class FloorDesk {
       return Verdict.parked(
           entry.run() + " has no count yet; tell run.counted with good and spoiled pieces.");
     }
-    if (!orders.isOpen(event.plant(), planned.get().order()) && entry.kind() != Kind.SPOILED) {
+    if (ended.isEmpty() && !orders.isOpen(event.plant(), planned.get().order())) {
       return Verdict.parked(
           "Order %s is not open; place it anew if it is wanted.".formatted(planned.get().order()));
     }

@@ -5,6 +5,7 @@ import jakarta.inject.Inject;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
 import java.util.List;
+import org.potlife.floor.DayRun;
 import org.potlife.floor.Floor;
 import org.potlife.floor.FloorReport;
 
@@ -26,5 +27,11 @@ class ReportedFloor implements Floor {
   public FloorReport reportAt(String plant, List<String> orders, Instant now) {
     return new FloorReport(
         runs.list(plant, orders, now), hours.down(plant, now), hours.staffing(plant, now));
+  }
+
+  @Override
+  @Transactional
+  public List<DayRun> listRuns(String plant, Instant from, Instant to, Instant now) {
+    return runs.listBetween(plant, from, to, now);
   }
 }

@@ -51,6 +51,10 @@ class StartedOrders {
     }
     if (found.isPresent() && isOpen(plant, reference) && isComplete(plant, found.get())) {
       orders.moveTo(plant, reference, OrderState.FINISHED);
+    } else if (found.filter(order -> order.state() == OrderState.FINISHED).isPresent()
+        && !isComplete(plant, found.get())) {
+      // pieces were found spoiled after all
+      orders.moveTo(plant, reference, OrderState.STARTED);
     }
   }
 

@@ -9,10 +9,12 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.potlife.floor.DayRun;
 import org.potlife.floor.RunReport;
 import org.potlife.floor.RunTally;
 import org.potlife.sheet.PlanSheet.RunLine;
@@ -61,7 +63,30 @@ class ToldRuns {
         .toList();
   }
 
-  Optional<RunReport> report(FloorRunEntity row, List<RunTally.Mark> marks) {
+  /** Runs of which something was told that happened in a time, by their beginning. */
+  List<DayRun> listBetween(String plant, Instant from, Instant to, Instant before) {
+    List<FloorRunEntity> rows =
+        entities
+            .createQuery(
+                "select r from FloorRunEntity r where r.plant = :plant and r.run in (select m.run"
+                    + " from FloorMarkEntity m where m.plant = :plant and m.at >= :from"
+                    + " and m.at < :to)",
+                FloorRunEntity.class)
+            .setParameter("plant", plant)
+            .setParameter("from", from)
+            .setParameter("to", to)
+            .getResultList();
+    Map<String, RunReport> told = new HashMap<>();
+    list(plant, rows.stream().map(row -> row.order).distinct().toList(), before)
+        .forEach(report -> told.put(report.run(), report));
+    return rows.stream()
+        .filter(row -> told.containsKey(row.run))
+        .map(row -> new DayRun(told.get(row.run), planned(row)))
+        .sorted(Comparator.comparing((DayRun run) -> run.told().firstToldAt().toInstant()))
+        .toList();
+  }
+
+  private Optional<RunReport> report(FloorRunEntity row, List<RunTally.Mark> marks) {
     return RunTally.of(marks)
         .map(
             tally ->

@@ -28,7 +28,7 @@ public final class ChangeCsv {
             "customer",
             "lateMinutesBefore",
             "lateMinutes",
-            "why");
+            "text");
     for (Move move : list.moved()) {
       csv.row(
           "moved",
@@ -43,7 +43,7 @@ public final class ChangeCsv {
           null,
           null,
           null,
-          move.why());
+          move.text());
     }
     list.added().forEach(run -> named(csv, "added", run));
     list.gone().forEach(run -> named(csv, "gone", run));
@@ -61,7 +61,7 @@ public final class ChangeCsv {
           promise.customer(),
           promise.lateMinutesBefore(),
           promise.lateMinutes(),
-          null);
+          promise.text());
     }
     return csv.text();
   }

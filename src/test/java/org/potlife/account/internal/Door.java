@@ -132,8 +132,8 @@ record Door(
   /** An address that this door answers; what is named in it does not exist but for the plant. */
   String address(String plant) {
     return path.replace("{plant}", plant)
-        .replaceAll("\\{[^}:]+:\\s*\\\\d\\{[^}]*}\\s*}", "999999999")
-        .replaceAll("\\{[^}]+}", "none");
+        .replaceAll("\\{\\w+:[^{}]*\\{[^{}]*}[^{}]*}", "999999999")
+        .replaceAll("\\{[^{}]+}", "none");
   }
 
   @Override

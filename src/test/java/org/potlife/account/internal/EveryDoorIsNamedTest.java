@@ -40,7 +40,11 @@ class EveryDoorIsNamedTest {
 
   @Test
   void noWriteIsForViewers() {
-    assertThat(Door.all().stream().filter(door -> !door.verb().equals("GET")))
-        .allSatisfy(door -> assertThat(door.roles()).doesNotContain("viewer"));
+    assertThat(
+            Door.all().stream()
+                .filter(door -> !door.verb().equals("GET") && door.roles().contains("viewer"))
+                .map(Door::toString))
+        .as("nothing of the shop is changed by them; how a device shows figures is kept on it")
+        .isSubsetOf("POST /manner");
   }
 }

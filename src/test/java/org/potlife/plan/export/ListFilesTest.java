@@ -67,12 +67,12 @@ class ListFilesTest {
                     before.plusMinutes(30),
                     30,
                     List.of("P1 is down", "by choice"),
-                    "A-1 moves.")),
+                    "it moves")),
             List.of("B-1"),
             List.of("C-1"),
             List.of(
                 new PromiseChange(
-                    "A-1", "Yard", before, before.plusMinutes(30), 0, 30, true, "A-1 ends later.")),
+                    "A-1", "Yard", before, before.plusMinutes(30), 0, 30, true, "it is late")),
             null,
             List.of());
 
