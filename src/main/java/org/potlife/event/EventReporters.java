@@ -15,7 +15,6 @@ public final class EventReporters {
   private static final Map<String, Set<String>> BY_BEGINNING =
       Map.ofEntries(
           Map.entry("order.", Set.of(Roles.ERP)),
-          Map.entry("artwork.", Set.of(Roles.ERP)),
           Map.entry("garments.", Set.of(Roles.ERP)),
           Map.entry("trial-print.", Set.of(Roles.PRESS)),
           Map.entry("run.", Set.of(Roles.PRESS)),

@@ -41,7 +41,9 @@ final class ActivationMapping {
         agentG,
         batches,
         CuttingComparison.of(plan, day),
-        agentG > 0 ? InkCautions.lines() : List.of());
+        agentG > 0 || batches.stream().anyMatch(Batch::lightOnly)
+            ? InkCautions.lines()
+            : List.of());
   }
 
   /**

@@ -28,7 +28,9 @@ public record BatchSheet(Batch batch, Fate fate, List<String> cautions) {
         .map(
             found ->
                 new BatchSheet(
-                    found, fate(found), found.activated() ? InkCautions.lines() : List.of()));
+                    found,
+                    fate(found),
+                    found.activated() || found.lightOnly() ? InkCautions.lines() : List.of()));
   }
 
   private static Fate fate(Batch batch) {

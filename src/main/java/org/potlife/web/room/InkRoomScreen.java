@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.potlife.plan.list.ActivationList;
+import org.potlife.plan.list.InkCautions;
 import org.potlife.platform.access.Roles;
 import org.potlife.room.InkBook;
 import org.potlife.room.InkContainer;
@@ -109,7 +110,7 @@ public class InkRoomScreen {
                     List.of(),
                     List.of(),
                     overdue,
-                    List.of()));
+                    overdue.isEmpty() ? List.of() : InkCautions.lines()));
   }
 
   private Jobs jobs(Shell shell, RoomPlan.Day found, List<InkContainer> overdue) {
@@ -131,7 +132,7 @@ public class InkRoomScreen {
             .toList(),
         all.stream().filter(job -> job.state() == InkJob.State.GONE).toList(),
         overdue,
-        list.cautions());
+        overdue.isEmpty() ? list.cautions() : InkCautions.lines());
   }
 
   private List<InkContainer> overdue(Shell shell) {

@@ -63,6 +63,16 @@ public interface RoomWords {
   @Message("no agent, no clock")
   String noClock();
 
+  @Message("once had agent: for light garments alone; the cautions for ink with agent hold")
+  String onceHadAgent();
+
+  @Message(
+      "Have the exhaust running at press and dryer before discharge ink is printed: it gives off"
+          + " formaldehyde and sulphur dioxide, most of all in the dryer. Belt, tunnel and fresh"
+          + " prints are hot. Stop the press before reaching into it. Safety data sheets, the makers'"
+          + " manuals and local rules come first; this page declares nothing safe.")
+  String pressCaution();
+
   @Message("mixer {number}")
   String mixer(int number);
 
