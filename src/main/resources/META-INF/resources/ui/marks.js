@@ -54,11 +54,14 @@ async function deliver(mark) {
   else notice(say("booked", mark.name));
 }
 
+// away, busy, or signed out meanwhile: what was marked is not wrong and waits
+const later = (trouble) => !trouble.status || trouble.status >= 500 || [401, 408, 429].includes(trouble.status);
+
 async function dispatch(mark) {
   try {
     await deliver(mark);
   } catch (trouble) {
-    if (trouble.status && trouble.status < 500) {
+    if (!later(trouble)) {
       notice(say("refused", mark.name, trouble.errors.map((e) => e.detail).join("; ") || trouble.message), { danger: true });
     } else {
       keep([...kept(), mark]);
@@ -92,16 +95,20 @@ export function mark(name, made, button) {
   });
 }
 
-async function flush() {
+// several pages of one device share what is kept; one at a time sends it
+const flush = () => (navigator.locks ? navigator.locks.request(KEY, sendKept) : sendKept());
+
+async function sendKept() {
   let marks = kept();
   while (marks.length > 0) {
     try {
       await deliver(marks[0]);
     } catch (trouble) {
-      if (!trouble.status || trouble.status >= 500) break;
+      if (later(trouble)) break;
       notice(say("refused", marks[0].name, trouble.message), { danger: true });
     }
-    marks = kept().slice(1);
+    const sent = marks[0].events[0].id;
+    marks = kept().filter((mark) => mark.events[0].id !== sent);
     keep(marks);
     document.body.dispatchEvent(new CustomEvent("potlife:changed"));
   }

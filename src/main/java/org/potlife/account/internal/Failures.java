@@ -76,7 +76,7 @@ class Failures {
     entities
         .createNativeQuery(
             "insert into sign_in_failure (kept, failures, last_at) values (?1, 0, ?2)"
-                + " on conflict do nothing")
+                + " on conflict (kept) do update set kept = excluded.kept")
         .setParameter(1, key)
         .setParameter(2, now)
         .executeUpdate();
@@ -110,7 +110,9 @@ class Failures {
 
   private void forgetOld(Instant now) {
     entities
-        .createNativeQuery("delete from sign_in_failure where last_at < ?1")
+        .createNativeQuery(
+            "delete from sign_in_failure where last_at < ?1 and failures < "
+                + LockOut.MOST_IN_A_ROW)
         .setParameter(1, now.minus(KEPT))
         .executeUpdate();
   }

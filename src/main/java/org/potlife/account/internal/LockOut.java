@@ -24,7 +24,7 @@ record LockOut(int free, Duration longest) {
    * NIST SP 800-63B, section 5.2.2: no more than 100 consecutive failed attempts on an account.
    * From there on one a day, unless an administrator sets a new password.
    */
-  private static final int MOST_IN_A_ROW = 100;
+  static final int MOST_IN_A_ROW = 100;
 
   private static final Duration AFTER_MOST = Duration.ofDays(1);
 

@@ -27,12 +27,14 @@ import org.potlife.shop.Shops;
 @RolesAllowed(Roles.ADMINISTRATOR)
 public class TokenPages {
 
+  private final Accounts accounts;
   private final Tokens tokens;
   private final Shops shops;
   private final Caller caller;
 
   @Inject
-  TokenPages(Tokens tokens, Shops shops, Caller caller) {
+  TokenPages(Accounts accounts, Tokens tokens, Shops shops, Caller caller) {
+    this.accounts = accounts;
     this.tokens = tokens;
     this.shops = shops;
     this.caller = caller;
@@ -50,6 +52,13 @@ public class TokenPages {
   public Response make(
       @RestForm String plant, @RestForm String name, @RestForm List<String> roles) {
     TokenForm form = TokenForm.of(plant, name, roles);
+    if (!accounts.isAny()) {
+      // what is made while anybody on this computer may make it would outlive that time
+      return list(
+          409,
+          form,
+          FormFaults.none().add("name", "can be given once there is an account: make one first"));
+    }
     FormFaults faults = form.check(shops.listPlants());
     if (faults.isAny()) {
       return list(422, form, faults);

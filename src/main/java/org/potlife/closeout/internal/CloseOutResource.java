@@ -23,6 +23,11 @@ import org.potlife.platform.problem.ProblemException;
 @Produces(MediaType.APPLICATION_JSON)
 public class CloseOutResource {
 
+  /** Beyond these no shop has had a day. */
+  private static final int FIRST_YEAR = 1970;
+
+  private static final int LAST_YEAR = 2199;
+
   private final DayBooks books;
 
   @Inject
@@ -40,7 +45,11 @@ public class CloseOutResource {
   @APIResponse(responseCode = "404", description = "There is no such plant or no such day")
   public CloseOut get(@PathParam("plant") String plant, @PathParam("day") String day) {
     try {
-      return books.closeOut(plant, LocalDate.parse(day));
+      LocalDate local = LocalDate.parse(day);
+      if (local.getYear() < FIRST_YEAR || local.getYear() > LAST_YEAR) {
+        throw ProblemException.notFound("There is no close-out of " + day + ".");
+      }
+      return books.closeOut(plant, local);
     } catch (DateTimeParseException e) {
       throw ProblemException.notFound("A day is named like 2026-12-01, " + day + " is none.");
     }

@@ -23,8 +23,8 @@ record EventEnvelope(String source, String id, String type, Instant time, JsonNo
 
   private static final int LONGEST = 200;
 
-  /** What the service itself records of orders; a stranger's event must not take its ids. */
-  private static final Pattern OUR_OWN = Pattern.compile("/plants/[^/]+/orders");
+  /** What the service itself tells; a stranger's event must not take its ids. */
+  private static final Pattern OUR_OWN = Pattern.compile("/plants(/.*)?");
 
   /**
    * Reads one event.

@@ -151,6 +151,9 @@ class EventIntake {
   private <D extends Record> Verdict applyAgain(ShopEvent event, EventEffect<D> effect) {
     List<FieldError> errors = new ArrayList<>();
     D data = bodies.readPart(event.data(), effect.data(), errors);
+    if (errors.isEmpty()) {
+      errors.addAll(effect.check(event, data));
+    }
     if (!errors.isEmpty()) {
       return Verdict.parked(
           "Its data are no longer taken: "

@@ -129,7 +129,8 @@ class Replanning {
             .createQuery(
                 "select count(p) from PlanEntity p where p.plant = :plant"
                     + " and ((p.state in ('solving', 'draft', 'published')"
-                    + " and p.dataStamp = :stamp) or (p.state = 'solving' and p.plannedAt is null))",
+                    + " and p.dataStamp = :stamp) or (p.state = 'solving' and p.plannedAt is null"
+                    + " and p.origin = 'events'))",
                 Long.class)
             .setParameter("plant", shop.plant())
             .setParameter("stamp", shop.dataStamp())

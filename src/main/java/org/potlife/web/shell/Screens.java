@@ -46,7 +46,11 @@ public class Screens {
    */
   public static LocalDate day(String text, LocalDate otherwise) {
     try {
-      return text == null || text.isBlank() ? otherwise : LocalDate.parse(text);
+      LocalDate day = text == null || text.isBlank() ? otherwise : LocalDate.parse(text);
+      if (day.getYear() >= 1970 && day.getYear() < 2200) {
+        return day;
+      }
+      throw ProblemException.badRequest("The day must lie between 1970 and 2199.");
     } catch (DateTimeException e) {
       throw ProblemException.badRequest("The day must be a date like 2026-12-01.");
     }
