@@ -45,6 +45,9 @@ final class Annealing {
   private static final double GROWTH = 2.5;
   private static final double MOST = 3000;
 
+  /** With fewer runs a simulation is about as quick as a guess, so that each change has its own. */
+  private static final int GUESS_FROM = 25;
+
   /** Changes simulated together: at most, and how their number follows right and wrong guesses. */
   private static final double MOST_TOGETHER = 1000;
 
@@ -278,7 +281,7 @@ final class Annealing {
 
   private void end(Outcome outcome, boolean accepted) {
     if (accepted) {
-      together = Math.min(MOST_TOGETHER, together * MORE);
+      together = isSmall() ? 1 : Math.min(MOST_TOGETHER, together * MORE);
       accept(outcome);
     } else {
       together = Math.max(1, together * FEWER);
@@ -307,12 +310,18 @@ final class Annealing {
     return evaluator.evaluate(lines.runs(), lines.lengths());
   }
 
+  private boolean isSmall() {
+    return problem.movable() < GUESS_FROM;
+  }
+
   /** Takes the last change back if the guess finds it worse than patience allows. */
   private boolean worthKeeping(double patience) {
     guess.ofLastChange();
     long late = guess.lateMinutes();
     boolean worth;
-    if (late != 0) {
+    if (isSmall()) {
+      worth = true;
+    } else if (late != 0) {
       worth = late <= patience * lateTemperature;
     } else if (guess.setUpS() != 0) {
       worth = costOf(guess.setUpS()) <= patience * costTemperature;

@@ -252,7 +252,8 @@ class ScreensTest {
     open("presses/P1");
 
     page.locator("button[data-mark='run.started']").first().click();
-    // the tablet's clock runs, the service's stands still in a test: what is marked must not lie ahead
+    // the tablet's clock runs, the service's stands still in a test: what is marked must not lie
+    // ahead
     SettableClock.set(at("06:36"));
     page.clock().runFor(UNDO_MS);
     assertThat(page.locator(".notice").last()).containsText("booked");
