@@ -82,7 +82,7 @@ class ListFilesTest {
         .extracting(r -> r.get("change"))
         .containsExactly("moved", "added", "gone", "promise");
     assertThat(rows.get(0).get("to")).isEqualTo("2026-12-01T08:30:00+01:00");
-    assertThat(rows.get(0).get("why")).isEqualTo("P1 is down; by choice");
+    assertThat(rows.get(0).get("text")).isEqualTo("it moves");
     assertThat(rows.get(1).get("run")).isEqualTo("B-1");
     assertThat(rows.get(3).get("lateMinutes")).isEqualTo("30");
   }
