@@ -77,7 +77,10 @@ public final class DatabaseServer implements AutoCloseable {
     server.close();
   }
 
-  /** Ends it as a loss of power would: the server's process is killed. */
+  /**
+   * Ends it without a warning: the server's process is killed. What it gave to the operating system
+   * is not lost, as it could be with the power.
+   */
   public void kill() throws Exception {
     List<String> pidFile = Files.readAllLines(data.resolve("postmaster.pid"));
     ProcessHandle process = ProcessHandle.of(Long.parseLong(pidFile.get(0).strip())).orElseThrow();
