@@ -154,16 +154,18 @@ final class LineGuess {
   private void follow(int which, int press) {
     StaffedTime staffed = problem.presses()[press].staffed();
     int[] line = lines.runs()[press];
-    int from = lines.changedFrom(which);
-    int before = from == 0 ? problem.presses()[press].mounted() : line[from - 1];
-    int free = from == 0 ? times.openAt(press) : end[line[from - 1]];
-    long late = lateBefore[press][from];
-    long setUps = setUpBefore[press][from];
-    for (int place = from; place < lines.length(press); place++) {
+    int first = lines.changedFrom(which);
+    int before = first == 0 ? problem.presses()[press].mounted() : line[first - 1];
+    int free = first == 0 ? times.openAt(press) : end[line[first - 1]];
+    long late = lateBefore[press][first];
+    long setUps = setUpBefore[press][first];
+    for (int place = first; place < lines.length(press); place++) {
       int run = line[place];
       int setUp = times.setUpS(before, run, press);
-      int work = Math.max(0, setUp + printS[press][run] + slower[run] + waited[run]);
-      free = staffed.addInSpan(Math.max(free, problem.runs()[run].garmentsFrom() - setUp), work);
+      int work = Math.max(0, setUp + printS[press][run] + slower[run]);
+      int from = Math.max(free, problem.runs()[run].garmentsFrom() - setUp);
+      // it may wait for days, but what it does itself stays within one span
+      free = staffed.addInSpan(waited[run] == 0 ? from : staffed.add(from, waited[run]), work);
       late += late(run, free);
       setUps += setUp;
       newEnd[which][place] = free;
@@ -171,8 +173,8 @@ final class LineGuess {
       newSetUp[which][place + 1] = setUps;
       before = run;
     }
-    newLate[which][from] = lateBefore[press][from];
-    newSetUp[which][from] = setUpBefore[press][from];
+    newLate[which][first] = lateBefore[press][first];
+    newSetUp[which][first] = setUpBefore[press][first];
   }
 
   /** The last change stays. */
