@@ -9,13 +9,17 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.potlife.demo.DemoPlant;
+import org.potlife.planning.BareSearch.Found;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.sheet.PlanSheet.LateLine;
 import org.potlife.sheet.PlanSheet.UnplacedLine;
+import org.potlife.simulation.Problem;
 import org.potlife.testing.SmallShop;
 
 /** The demo plant's plan, made in the afternoon for the next day. */
 class DemoPlanTest {
+
+  private static final long EVALUATIONS = 5_000;
 
   private static PlanRequest request;
   private static PlanSheet plan;
@@ -40,6 +44,17 @@ class DemoPlanTest {
     assertThat(plan.score().unplaced()).isLessThanOrEqualTo(byDueDate.score().unplaced());
     assertThat(plan.score().weightedLateMinutes())
         .isLessThanOrEqualTo(byDueDate.score().weightedLateMinutes());
+  }
+
+  /** By number of evaluations, so that a machine under load finds the same. */
+  @Test
+  void aShortSearchMakesItFarLessLateThanTheBestDispatchRule() {
+    Problem problem = BareSearch.problem(request);
+    Found dispatched = BareSearch.dispatched(problem);
+    Found found = BareSearch.improved(problem, dispatched, 7, EVALUATIONS);
+    assertThat(found.outcome().unplaced()).isLessThanOrEqualTo(dispatched.outcome().unplaced());
+    assertThat(found.outcome().weightedLateMinutes())
+        .isLessThan(dispatched.outcome().weightedLateMinutes() / 4);
   }
 
   @Test

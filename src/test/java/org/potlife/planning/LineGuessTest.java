@@ -48,6 +48,26 @@ class LineGuessTest {
         .isEqualTo(guessed);
   }
 
+  @Test
+  void aRunThatWaitsForItsScreensForDaysLeavesTheOthersOfItsLineFreeToMove() {
+    BareShop shop = BareShop.presses(1).shifts(0, 480, 1440, 1920, 2880, 3360, 4320, 20_000);
+    shop.run(shop.order(100, 5), 120);
+    shop.run(shop.order(60, 7), 45);
+    int set = shop.set(1, 3000);
+    shop.run(shop.order(3100, 3), 90).screens(set, 0);
+    Desk desk = new Desk(shop.inks(50).problem(), 1);
+    desk.lines.set(new int[][] {{0, 1, 2}}, new int[] {3});
+    desk.simulate();
+    Outcome before = desk.outcome;
+    desk.lines.swapWithin(0, 0, 1, 1, 1);
+    desk.guess.ofLastChange();
+    long guessed = desk.guess.lateMinutes();
+    desk.simulate();
+    assertThat(guessed).isNegative();
+    assertThat(desk.outcome.weightedLateMinutes() - before.weightedLateMinutes())
+        .isEqualTo(guessed);
+  }
+
   private static Problem shop(int seed) {
     Random random = new Random(seed);
     BareShop shop = BareShop.presses(2).shifts(0, 480, 1440, 1920, 2880, 3360, 4320, 20_000);
