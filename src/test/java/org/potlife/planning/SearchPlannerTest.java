@@ -98,11 +98,12 @@ class SearchPlannerTest {
           SmallOrder.order("A-" + (1000 + i))
               .quantity(20 + i * 37 % 180)
               .priority(1 + i % 4)
-              .due(1 + i * 13 % 12, "16:00")
+              .due(1 + i * 13 % 3, "16:00")
               .print("design" + i * 7 % 300, "front");
       orders.add((i % 3 == 0 ? order.discharge() : order).build());
     }
-    Memory memory = new Memory(Integer.MAX_VALUE);
+    // stopped as soon as there is a better one: how soon that is, is the machine's
+    Memory memory = new Memory(2);
     PlanRequest request =
         new PlanRequest(
             shop.build(),
@@ -110,12 +111,12 @@ class SearchPlannerTest {
             SmallShop.DAY,
             at(-1, "14:00").toInstant(),
             Optional.empty(),
-            3,
+            60,
             7);
     PlanSheet sheet = audited(request, memory).sheet();
     assertThat(sheet.runs()).hasSize(1000);
-    assertThat(memory.told).hasSizeGreaterThan(1);
+    assertThat(memory.told.get(0).weightedLateMinutes()).isPositive();
     assertThat(sheet.score().weightedLateMinutes())
-        .isLessThanOrEqualTo(memory.told.get(0).weightedLateMinutes());
+        .isLessThan(memory.told.get(0).weightedLateMinutes());
   }
 }
