@@ -116,7 +116,8 @@ final class LineGuess {
       due[run] = last ? order.dueAt() : Math.max(order.dueAt(), orderEnd[spec.order()]);
       weight[run] = order.weight();
       int setUp = times.setUpS(before, run, press);
-      int start = simulated.startOf(run);
+      // a run that found no place was pushed on and took no time on its press
+      int start = Math.min(simulated.startOf(run), end[run]);
       int took = staffed.workAt(end[run]) - staffed.workAt(start);
       slower[run] = took - setUp - printS[press][run];
       int could = staffed.addInSpan(Math.max(free, spec.garmentsFrom() - setUp), took);

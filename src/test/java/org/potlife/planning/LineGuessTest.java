@@ -68,6 +68,26 @@ class LineGuessTest {
         .isEqualTo(guessed);
   }
 
+  @Test
+  void aRunWithoutAPlaceDelaysNobodyOfItsLine() {
+    BareShop shop = BareShop.presses(1).shifts(0, 480, 1440, 1920, 2880, 3360);
+    shop.run(shop.order(100, 5), 120);
+    shop.run(shop.order(60, 7), 45);
+    shop.run(shop.order(60, 7), 500);
+    shop.run(shop.order(300, 3), 90);
+    Desk desk = new Desk(shop.problem(), 1);
+    desk.lines.set(new int[][] {{0, 1, 2, 3}}, new int[] {4});
+    desk.simulate();
+    Outcome before = desk.outcome;
+    assertThat(before.unplaced()).isOne();
+    desk.lines.swapWithin(0, 0, 1, 1, 1);
+    desk.guess.ofLastChange();
+    long guessed = desk.guess.lateMinutes();
+    desk.simulate();
+    assertThat(desk.outcome.weightedLateMinutes() - before.weightedLateMinutes())
+        .isEqualTo(guessed);
+  }
+
   private static Problem shop(int seed) {
     Random random = new Random(seed);
     BareShop shop = BareShop.presses(2).shifts(0, 480, 1440, 1920, 2880, 3360, 4320, 20_000);
