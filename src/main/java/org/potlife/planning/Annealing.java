@@ -22,6 +22,8 @@ import org.potlife.simulation.SequenceEvaluator;
  */
 final class Annealing {
 
+  // the figures below were found by trial on the cases of docs/benchmarks.md
+
   /** Start temperature of a round against the size of its smaller steps. */
   private static final double HOT = 0.3;
 
@@ -147,7 +149,7 @@ final class Annealing {
   /** Runs of the published plan that stand on another press (R22). */
   private int movedRuns() {
     int moved = 0;
-    for (int run = 0; run < problem.movable() && mostMoved < Integer.MAX_VALUE; run++) {
+    for (int run = 0; run < problem.movable(); run++) {
       int press = problem.publishedPress()[run];
       moved += press >= 0 && press != lines.pressOf(run) ? 1 : 0;
     }
@@ -160,7 +162,6 @@ final class Annealing {
     for (int run = 0; run < problem.movable(); run++) {
       published += problem.publishedPress()[run] >= 0 ? 1 : 0;
     }
-    mostMoved = 0;
     mostMoved =
         published == 0
             ? Integer.MAX_VALUE
@@ -295,7 +296,7 @@ final class Annealing {
     if (!moves.change()) {
       return false;
     }
-    if (lines.changedPress(1) >= 0 && movedRuns() > mostMoved) {
+    if (mostMoved < Integer.MAX_VALUE && lines.changedPress(1) >= 0 && movedRuns() > mostMoved) {
       lines.undo();
       return false;
     }

@@ -12,7 +12,9 @@ final class Budget {
 
   private static final int ASK_EVERY = 32;
 
-  /** Looks that take about as long as a short simulation. */
+  private static final int LOOKS_PER_ASK = 256;
+
+  /** Looks that take about as long as a short simulation; found by trial. */
   private static final int LOOKS_PER_EVALUATION = 20;
 
   private final LongSupplier clock;
@@ -60,7 +62,7 @@ final class Budget {
 
   /** Counts something that takes little time. */
   void glanced() {
-    if (++looks % 256 == 0) {
+    if (++looks % LOOKS_PER_ASK == 0) {
       ask();
     }
   }

@@ -2,6 +2,7 @@ package org.potlife.planning;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
 import org.potlife.simulation.OrderSpec;
 import org.potlife.simulation.Problem;
@@ -29,14 +30,14 @@ final class LineMoves {
   private static final double LEAST_SHARE = 0.04;
   private static final int LEARN_EVERY = 1000;
 
-  /** What a look at a change takes, against a simulation. */
+  /** What a look at a change counts, against a simulation; found by trial. */
   private static final double GLANCE = 0.1;
 
   private static final int LONGEST_BLOCK = 6;
 
   private final Problem problem;
   private final Lines lines;
-  private final EndTimes ends;
+  private final IntUnaryOperator ends;
   private final Kin kin;
   private final SplittableRandom random;
   private final int[][] pressesOf;
@@ -46,7 +47,7 @@ final class LineMoves {
   private int sinceLearnt;
   private int kind;
 
-  LineMoves(Problem problem, Lines lines, EndTimes ends, Kin kin, SplittableRandom random) {
+  LineMoves(Problem problem, Lines lines, IntUnaryOperator ends, Kin kin, SplittableRandom random) {
     this.problem = problem;
     this.lines = lines;
     this.ends = ends;
@@ -57,11 +58,6 @@ final class LineMoves {
       pressesOf[run] = pressesOf(problem.runs()[run].presses());
     }
     Arrays.fill(share, 1.0 / KINDS.length);
-  }
-
-  /** When a run ends in the current plan, s. */
-  interface EndTimes {
-    int of(int run);
   }
 
   private static int[] pressesOf(boolean[] allowed) {
@@ -137,7 +133,7 @@ final class LineMoves {
 
   private double weighedLateness(int run) {
     OrderSpec order = problem.orders()[problem.runs()[run].order()];
-    double late = (double) ends.of(run) - order.dueAt();
+    double late = (double) ends.applyAsInt(run) - order.dueAt();
     return late > 0 ? late * order.weight() : late / Math.max(1, order.weight());
   }
 
@@ -174,7 +170,7 @@ final class LineMoves {
   /** A place on the target at about the run's time; far away now and then. */
   private int near(int target, int run) {
     int length = lines.length(target);
-    int low = firstNotBefore(target, ends.of(run));
+    int low = firstNotBefore(target, ends.applyAsInt(run));
     int most = Math.max(2, Math.min(length, random.nextInt(6) == 0 ? length : 5));
     int away = (int) (most * random.nextDouble() * random.nextDouble());
     return Math.max(0, Math.min(length, random.nextBoolean() ? low - away : low + away));
@@ -185,7 +181,7 @@ final class LineMoves {
     int high = lines.length(press);
     while (low < high) {
       int middle = (low + high) >>> 1;
-      if (ends.of(lines.run(press, middle)) < time) {
+      if (ends.applyAsInt(lines.run(press, middle)) < time) {
         low = middle + 1;
       } else {
         high = middle;
@@ -226,7 +222,7 @@ final class LineMoves {
   /** A late run goes to an earlier place. */
   private boolean ahead(int run, int press, int place) {
     int target = pressesOf[run][random.nextInt(pressesOf[run].length)];
-    int latest = firstNotBefore(target, ends.of(run));
+    int latest = firstNotBefore(target, ends.applyAsInt(run));
     if (latest == 0) {
       return false;
     }

@@ -71,11 +71,6 @@ final class Lines {
     return which == 0 ? firstChanged : secondChanged;
   }
 
-  /** A line as it was before the last change. */
-  int[] before(int which) {
-    return saved[which];
-  }
-
   int lengthBefore(int which) {
     return savedLength[which];
   }

@@ -9,9 +9,6 @@ import java.util.Arrays;
  * base; should it hand over a set of screens so that a run begins at another time, the simulation
  * goes on from there.
  *
- * <p>Sequences that are evaluated twice in a row become the base: a search does that when it
- * accepts a step.
- *
  * <p>With {@code verify} every result is compared with a simulation from the start.
  */
 public final class SequenceEvaluator {
@@ -32,8 +29,6 @@ public final class SequenceEvaluator {
   private final ShopState[] checkpoints;
   private final int[][] base;
   private final int[] baseLengths;
-  private final int[][] last;
-  private final int[] lastLengths;
 
   /** What the candidate has cost more than the base where they came together. */
   private final long[] moreCost = new long[CostKind.values().length];
@@ -49,7 +44,6 @@ public final class SequenceEvaluator {
   private boolean adopting;
   private boolean started;
   private boolean baseWentBack;
-  private boolean lastIsKnown;
   private int unplaced;
   private long weightedLateMinutes;
   private long costMilli;
@@ -83,46 +77,30 @@ public final class SequenceEvaluator {
     }
     base = new int[presses][runs];
     baseLengths = new int[presses];
-    last = new int[presses][runs];
-    lastLengths = new int[presses];
   }
 
   /** What these sequences come to. */
   public Outcome evaluate(int[][] newSequences, int[] newLengths) {
-    evaluations++;
-    sequences = newSequences;
-    lengths = newLengths;
-    if (!started) {
-      adopt(0);
-    } else {
-      int first = firstDifference();
-      if (first == Integer.MAX_VALUE) {
-        take(baseEnd, stuckIn(baseEnd));
-      } else if (lastIsKnown && sameAsLast()) {
-        adopt(first);
-      } else {
-        run(first);
-      }
-    }
-    remember();
-    if (reference != null) {
-      compare();
-    }
-    return new Outcome(unplaced, weightedLateMinutes, costMilli);
+    return evaluate(newSequences, newLengths, false);
   }
 
   /** The same, and these sequences become the base. */
   public Outcome evaluateAsBase(int[][] newSequences, int[] newLengths) {
+    return evaluate(newSequences, newLengths, true);
+  }
+
+  private Outcome evaluate(int[][] newSequences, int[] newLengths, boolean asBase) {
     evaluations++;
     sequences = newSequences;
     lengths = newLengths;
     int first = started ? firstDifference() : 0;
     if (first == Integer.MAX_VALUE) {
       take(baseEnd, stuckIn(baseEnd));
-    } else {
+    } else if (asBase || !started) {
       adopt(first);
+    } else {
+      run(first);
     }
-    remember();
     if (reference != null) {
       compare();
     }
@@ -165,23 +143,6 @@ public final class SequenceEvaluator {
       }
     }
     return first;
-  }
-
-  private boolean sameAsLast() {
-    for (int press = 0; press < last.length; press++) {
-      if (!Arrays.equals(last[press], 0, lastLengths[press], sequences[press], 0, lengths[press])) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private void remember() {
-    for (int press = 0; press < last.length; press++) {
-      System.arraycopy(sequences[press], 0, last[press], 0, lengths[press]);
-    }
-    System.arraycopy(lengths, 0, lastLengths, 0, lengths.length);
-    lastIsKnown = true;
   }
 
   private void adopt(int first) {

@@ -92,7 +92,7 @@ public final class VerifyMoves {
       trial.move();
       Outcome outcome = evaluator.evaluate(sequences, lengths);
       if (outcome.compareTo(current) <= 0 || random.nextInt(WORSE_ACCEPTED_1_IN) == 0) {
-        current = evaluator.evaluate(sequences, lengths);
+        current = evaluator.evaluateAsBase(sequences, lengths);
         accepted++;
       } else {
         trial.undo();

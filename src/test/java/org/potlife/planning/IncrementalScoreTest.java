@@ -72,7 +72,7 @@ class IncrementalScoreTest {
       put(sequences, lengths, to, place, run);
       evaluator.evaluate(sequences, lengths);
       if (random.nextInt(4) == 0) {
-        evaluator.evaluate(sequences, lengths);
+        evaluator.evaluateAsBase(sequences, lengths);
       } else {
         take(sequences, lengths, to, place);
         put(sequences, lengths, from, at, run);

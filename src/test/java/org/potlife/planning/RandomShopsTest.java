@@ -133,9 +133,13 @@ class RandomShopsTest {
         put(lines[to], lengths, to, place, run);
         evaluator.evaluate(lines, lengths);
         if (random.nextInt(3) == 0) {
-          // twice in a row makes it the base
-          evaluator.evaluate(lines, lengths);
+          evaluator.evaluateAsBase(lines, lengths);
         } else {
+          if (random.nextInt(3) == 0) {
+            // a search that simulates several changes together makes them the base before it
+            // refuses
+            evaluator.evaluateAsBase(lines, lengths);
+          }
           take(lines[to], lengths, to, place);
           put(lines[from], lengths, from, at, run);
         }
