@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import org.potlife.audit.RealTimes.Times;
 import org.potlife.floor.FloorReport;
 import org.potlife.floor.RunReport;
 import org.potlife.ink.Process;
@@ -28,14 +29,10 @@ import org.potlife.shop.Shop;
  */
 final class FloorRuns {
 
-  private static final long LEAST_COUNTED_S = 600;
   private static final long FREE_EARLY_S = 300;
-  private static final long A_DAY = 86_400;
 
   /** Longer than any plan: a sheet may name any time as its end. */
-  private static final long LONGEST_PLAN_S = 400 * A_DAY;
-
-  private static final long LONG_AGO_S = 5 * A_DAY;
+  private static final long LONGEST_PLAN_S = 400 * RealTimes.A_DAY;
 
   private final Shop shop;
   private final Map<String, Order> orders;
@@ -44,6 +41,7 @@ final class FloorRuns {
   private final Stretch window;
   private final long publishedPlannedAt;
   private final Map<String, RunReport> told = new HashMap<>();
+  private final RealTimes real;
   private final Map<String, RunLine> published = new HashMap<>();
   private final Map<String, Staffed> hours = new HashMap<>();
   private final Map<String, TreeMap<Long, String>> starts = new HashMap<>();
@@ -51,17 +49,6 @@ final class FloorRuns {
   private final Map<String, Long> free = new HashMap<>();
   private final Map<String, Times> begun = new TreeMap<>();
   private final Set<String> cannotStay = new HashSet<>();
-
-  /** When a run really begins, prints its first piece, prints, and ends; epoch seconds. */
-  record Times(long start, long firstPiece, long print, long end) {
-
-    boolean areOf(RunLine line) {
-      return start == line.setUpStart().toEpochSecond()
-          && firstPiece == line.firstPieceAt().toEpochSecond()
-          && print == line.printStart().toEpochSecond()
-          && end == line.printEnd().toEpochSecond();
-    }
-  }
 
   FloorRuns(
       Shop shop,
@@ -75,8 +62,10 @@ final class FloorRuns {
     this.report = report;
     this.now = now;
     window =
-        new Stretch(now - 5 * A_DAY, Math.max(now, Math.min(horizonEnd, now + LONGEST_PLAN_S)));
+        new Stretch(
+            now - RealTimes.LONG_AGO_S, Math.max(now, Math.min(horizonEnd, now + LONGEST_PLAN_S)));
     report.runs().forEach(run -> told.put(run.run(), run));
+    real = new RealTimes(shop, orders, told, window, now);
     publishedPlannedAt = plan.map(Published::plannedAt).orElse(Long.MIN_VALUE);
     List<RunLine> legible =
         plan.map(Published::runs).orElse(List.of()).stream()
@@ -158,7 +147,7 @@ final class FloorRuns {
 
   /** Whether the floor has reported anything. */
   boolean hasReport() {
-    return !report.equals(FloorReport.NOTHING);
+    return !report.isEmpty();
   }
 
   private boolean isMoved(String run) {
@@ -180,13 +169,13 @@ final class FloorRuns {
     TreeMap<Long, String> from = new TreeMap<>();
     for (RunLine run : runs) {
       if (told.containsKey(run.id())) {
-        from.put(beginning(run), run.id());
+        from.put(real.beginning(run), run.id());
       }
     }
     List<Stretch> busy = new ArrayList<>();
     for (RunLine run : runs) {
       if (told.containsKey(run.id())) {
-        Times times = reckon(run, press, staffed, from.higherKey(beginning(run)));
+        Times times = real.reckon(run, press, staffed, from.higherKey(real.beginning(run)));
         begun.put(run.id(), times);
         busy.add(new Stretch(times.start(), times.end()));
       }
@@ -210,7 +199,7 @@ final class FloorRuns {
     boolean cut = next != null && next < end;
     Times times =
         cut || hoursReported(press, run.setUpStart(), run.printEnd())
-            ? reckon(run, press, hours.get(press.id()), next)
+            ? real.reckon(run, press, hours.get(press.id()), next)
             : new Times(
                 start, run.firstPieceAt().toEpochSecond(), run.printStart().toEpochSecond(), end);
     begun.put(run.id(), times);
@@ -255,70 +244,6 @@ final class FloorRuns {
 
   private LocalDate day(OffsetDateTime at) {
     return Instant.ofEpochSecond(at.toEpochSecond()).atZone(shop.timeZone()).toLocalDate();
-  }
-
-  private long beginning(RunLine run) {
-    RunReport of = told.get(run.id());
-    if (of.startedAt() != null) {
-      return of.startedAt().toEpochSecond();
-    }
-    return Math.min(run.setUpStart().toEpochSecond(), of.firstToldAt().toEpochSecond());
-  }
-
-  private Times reckon(RunLine run, Press press, Staffed shifts, Long next) {
-    boolean longAgo = begins(run) < now - LONG_AGO_S;
-    Staffed staffed = longAgo ? Staffed.always() : shifts;
-    RunReport of = told.get(run.id());
-    boolean ended = of != null && of.endedAt() != null;
-    long start = begins(run);
-    if (ended) {
-      start = Math.min(start, of.endedAt().toEpochSecond());
-    }
-    boolean setUp = run.setUpMinutes() > 0;
-    long print = setUp ? after(staffed, start, run.setUpMinutes() * 60L) : start;
-    if (of != null && of.approvedAt() != null) {
-      print = Math.max(start, of.approvedAt().toEpochSecond());
-    }
-    long end;
-    if (ended) {
-      end = of.endedAt().toEpochSecond();
-    } else {
-      Long counted = of == null || of.countedAt() == null ? null : of.countedAt().toEpochSecond();
-      long made = counted == null ? 0 : (long) of.good() + of.spoiled() - run.trialPieces();
-      long wanted = run.quantity() - run.trialPieces();
-      long rate = Math.max(1, run.ratePerHour());
-      if (made > 0 && counted <= print) {
-        print = Math.max(start, counted - seconds(made, rate));
-      } else if (made > 0 && staffed.seconds(print, counted) >= LEAST_COUNTED_S) {
-        long real = made * 3600 / staffed.seconds(print, counted);
-        rate = Math.max(press.minRatePerHour(), Math.min(press.ratePerHour(), real));
-      }
-      long from = made > 0 ? Math.max(counted, print) : print;
-      long left = Math.max(0, wanted - Math.max(0, made));
-      end = left == 0 ? from : after(staffed, from, seconds(left, rate));
-      if (next != null) {
-        end = Math.min(end, next);
-      } else if (of != null && end < now && now - end < A_DAY) {
-        end = now;
-      }
-    }
-    long firstPiece = setUp ? Math.max(start, print - press.firstPieceMinutes() * 60L) : print;
-    print = Math.min(print, end);
-    return new Times(start, Math.min(firstPiece, print), print, end);
-  }
-
-  /** By the clock where the plan's horizon ends. */
-  private long after(Staffed staffed, long from, long seconds) {
-    long to = staffed.after(from, seconds);
-    return to > window.to() ? from + seconds : to;
-  }
-
-  private long begins(RunLine run) {
-    return told.containsKey(run.id()) ? beginning(run) : run.setUpStart().toEpochSecond();
-  }
-
-  private static long seconds(long pieces, long perHour) {
-    return (pieces * 3600 + perHour - 1) / perHour;
   }
 
   private boolean hoursReported(Press press, OffsetDateTime from, OffsetDateTime to) {
@@ -412,29 +337,7 @@ final class FloorRuns {
         : run.coolAt().toEpochSecond();
   }
 
-  /** When the goods of a run that has begun are off the belt at the latest, epoch seconds. */
   private long offBelt(RunLine run) {
-    long end = begun.get(run.id()).end();
-    if (end == run.printEnd().toEpochSecond()) {
-      return run.offBelt().toEpochSecond();
-    }
-    var dryer = shop.findDryer(dryerOf(run)).orElseThrow();
-    double slowestUm = Math.floor(dryer.maxSpeedMPerMin() * 1e6);
-    for (Order order : orders.values()) {
-      for (Print print : order.prints()) {
-        var systems =
-            print.colours().stream()
-                .map(
-                    colour ->
-                        shop.findInk(colour.ink()).flatMap(i -> shop.findInkSystem(i.system())))
-                .toList();
-        if (systems.stream().allMatch(Optional::isPresent)) {
-          int dwellS = systems.stream().mapToInt(system -> system.get().dwellS()).max().orElse(1);
-          double byDwell = dryer.heatedLengthMm() * 60_000.0 / Math.max(1, dwellS);
-          slowestUm = Math.min(slowestUm, Math.floor(byDwell + 1e-6));
-        }
-      }
-    }
-    return end + (long) Math.ceil(dryer.beltLengthMm() * 60_000.0 / slowestUm);
+    return real.offBelt(run, begun.get(run.id()).end());
   }
 }

@@ -115,11 +115,11 @@ final class R22WhatHasStartedStays implements Rule {
 
   /** A run that was told of, or goes otherwise than published, stands with its real times. */
   private static void asTold(Evidence evidence, RunLine published, RunLine now, Notes notes) {
-    FloorRuns.Times times = evidence.floor().times(published.id()).orElseThrow();
+    RealTimes.Times times = evidence.floor().times(published.id()).orElseThrow();
     List<String> changed = SameLine.differences(published, now, FACT_MAY_CHANGE);
     notes.check(changed.isEmpty(), now.id(), "has begun, but differs in %s", changed);
-    FloorRuns.Times written =
-        new FloorRuns.Times(
+    RealTimes.Times written =
+        new RealTimes.Times(
             now.setUpStart().toEpochSecond(),
             now.firstPieceAt().toEpochSecond(),
             now.printStart().toEpochSecond(),

@@ -93,9 +93,9 @@ public final class DayFigures {
   }
 
   /** All presses together. */
-  public PressFigures total() {
+  public static PressFigures total(List<PressFigures> presses) {
     PressFigures total = PressFigures.nothing("all");
-    for (PressFigures press : presses()) {
+    for (PressFigures press : presses) {
       total = total.plus(press);
     }
     return total;
@@ -151,11 +151,7 @@ public final class DayFigures {
   }
 
   private static OffsetDateTime startOf(DayRun run) {
-    if (run.told().startedAt() != null) {
-      return run.told().startedAt();
-    }
-    OffsetDateTime planned = run.planned().setUpStart();
-    return planned.isAfter(run.told().firstToldAt()) ? run.told().firstToldAt() : planned;
+    return run.told().begunAt(run.planned().setUpStart());
   }
 
   /** Told, else the planned set-up after the beginning; not after the end. */

@@ -12,4 +12,10 @@ import java.time.OffsetDateTime;
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Downtime(
-    String press, String dryer, OffsetDateTime from, OffsetDateTime to, String cause) {}
+    String press, String dryer, OffsetDateTime from, OffsetDateTime to, String cause) {
+
+  /** Whether it closes a press that feeds this dryer. */
+  public boolean stops(String ofPress, String ofDryer) {
+    return ofPress.equals(press) || ofDryer.equals(dryer);
+  }
+}

@@ -26,6 +26,11 @@ public record FloorReport(List<RunReport> runs, List<Downtime> down, List<Staffi
     staffing = staffing == null ? List.of() : List.copyOf(staffing);
   }
 
+  /** Whether nothing was reported. */
+  public boolean isEmpty() {
+    return runs.isEmpty() && down.isEmpty() && staffing.isEmpty();
+  }
+
   /**
    * The set-up as it stands: presses closed while they or their dryers are down, shifts as told.
    */
@@ -49,7 +54,7 @@ public record FloorReport(List<RunReport> runs, List<Downtime> down, List<Staffi
       }
     }
     for (Downtime told : down) {
-      if (press.id().equals(told.press()) || press.dryer().equals(told.dryer())) {
+      if (told.stops(press.id(), press.dryer())) {
         closures.add(
             new Closure(told.from(), told.to(), told.cause() == null ? "down" : told.cause()));
       }

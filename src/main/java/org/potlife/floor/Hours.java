@@ -16,7 +16,10 @@ import java.util.Map;
  */
 public final class Hours {
 
-  /** A press or dryer that nobody tells to be up is taken to be down so long at least. */
+  /**
+   * A press or dryer that nobody tells to be up is taken to be down so long at least; our own
+   * choice.
+   */
   private static final Duration LEAST_DOWN = Duration.ofHours(2);
 
   private Hours() {}

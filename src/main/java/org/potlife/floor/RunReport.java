@@ -39,6 +39,14 @@ public record RunReport(
     return good + spoiled;
   }
 
+  /** When it began: as told, else as published, but not after the first thing told of it. */
+  public OffsetDateTime begunAt(OffsetDateTime published) {
+    if (startedAt != null) {
+      return startedAt;
+    }
+    return published.isAfter(firstToldAt) ? firstToldAt : published;
+  }
+
   public boolean ended() {
     return endedAt != null;
   }

@@ -43,4 +43,14 @@ public record Order(
     printsInListedOrder = printsInListedOrder != null && printsInListedOrder;
     prints = prints == null ? null : Collections.unmodifiableList(prints);
   }
+
+  /** The same order, due at another time. */
+  public Order dueAt(OffsetDateTime other) {
+    return new Order(reference, customer, priority, other, printsInListedOrder, garments, prints);
+  }
+
+  /** The same order on other garments, with the prints as they stand then. */
+  public Order with(Garments others, List<Print> standing) {
+    return new Order(reference, customer, priority, dueAt, printsInListedOrder, others, standing);
+  }
 }

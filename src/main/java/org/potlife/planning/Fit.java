@@ -54,6 +54,12 @@ final class Fit {
     return found;
   }
 
+  /** R18, but for the garments: the artwork is approved, and the cloth has been tried. */
+  static boolean isReleased(Print print) {
+    return print.artworkApproved()
+        && (print.process() != Process.DISCHARGE || print.trialPrint() == TrialPrint.PASSED);
+  }
+
   private void discharge(Order order, Print print, List<Obstacle> found) {
     double cotton = order.garments().cottonPercent();
     double limit = shop.cloth().dischargeMinCottonPercent();

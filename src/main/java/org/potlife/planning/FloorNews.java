@@ -16,14 +16,10 @@ import org.potlife.floor.FloorReport;
 import org.potlife.floor.OrderProgress;
 import org.potlife.floor.RunReport;
 import org.potlife.floor.Staffing;
-import org.potlife.ink.Process;
 import org.potlife.order.Order;
 import org.potlife.order.Print;
-import org.potlife.order.TrialPrint;
 import org.potlife.sheet.PlanSheet;
-import org.potlife.sheet.PlanSheet.BatchLine;
 import org.potlife.sheet.PlanSheet.RunLine;
-import org.potlife.sheet.PlanSheet.UseLine;
 import org.potlife.shop.Press;
 import org.potlife.shop.Shop;
 import org.potlife.simulation.StaffedTime;
@@ -38,7 +34,10 @@ final class FloorNews {
   /** Longer than a run may stand on a press. */
   private static final int DAYS_BEFORE = 7;
 
-  /** A press that is free by more than this before its time takes its next run sooner, s. */
+  /**
+   * A press that is free by more than this before its time takes its next run sooner, s; our own
+   * choice.
+   */
   private static final int FREE_EARLY_S = 300;
 
   private final PlanRequest request;
@@ -70,7 +69,11 @@ final class FloorNews {
 
   /** The request with the published plan as the floor has it. */
   PlanRequest request() {
-    return request.published().map(sheet -> request.from(standing(sheet))).orElse(request);
+    return request
+        .published()
+        .map(new StandingSheet(past, standing, changed, replanned)::of)
+        .map(request::from)
+        .orElse(request);
   }
 
   /**
@@ -78,7 +81,7 @@ final class FloorNews {
    * before now. Where a run turns out not to have been printed with them, they are gone.
    */
   List<List<String>> reclaimed() {
-    if (report.equals(FloorReport.NOTHING) || request.published().isEmpty()) {
+    if (report.isEmpty() || request.published().isEmpty()) {
       return List.of();
     }
     OffsetDateTime at = past.time(now);
@@ -118,7 +121,7 @@ final class FloorNews {
         untold(line, press);
       }
     }
-    int until = now + 60 * shop.settings().freezeMinutes();
+    int until = past.seconds(request.frozenUntil());
     for (RunLine line : lines) {
       if (!standing.containsKey(line.id())
           && past.seconds(line.setUpStart()) < until
@@ -245,20 +248,17 @@ final class FloorNews {
 
   private boolean isDownAt(RunLine line) {
     return report.down().stream()
-        .filter(down -> isOf(down, line))
+        .filter(down -> down.stops(line.press(), line.dryer()))
         .anyMatch(
             down ->
                 !down.from().isAfter(line.setUpStart()) && down.to().isAfter(line.setUpStart()));
   }
 
-  private static boolean isOf(Downtime down, RunLine line) {
-    return line.press().equals(down.press()) || line.dryer().equals(down.dryer());
-  }
-
   private boolean isCalendarChanged(Press press, OffsetDateTime from, OffsetDateTime to) {
     for (Downtime down : report.down()) {
-      boolean own = press.id().equals(down.press()) || press.dryer().equals(down.dryer());
-      if (own && down.from().isBefore(to) && down.to().isAfter(from)) {
+      if (down.stops(press.id(), press.dryer())
+          && down.from().isBefore(to)
+          && down.to().isAfter(from)) {
         return true;
       }
     }
@@ -304,13 +304,7 @@ final class FloorNews {
 
   private static boolean isReleased(RunLine line, Order order) {
     return !order.garments().availableFrom().isAfter(line.firstPieceAt())
-        && order.prints().stream()
-            .filter(print -> isOf(print, line))
-            .allMatch(
-                print ->
-                    print.artworkApproved()
-                        && (print.process() != Process.DISCHARGE
-                            || print.trialPrint() == TrialPrint.PASSED));
+        && order.prints().stream().filter(print -> isOf(print, line)).allMatch(Fit::isReleased);
   }
 
   private static boolean isOf(Print print, RunLine line) {
@@ -348,69 +342,11 @@ final class FloorNews {
   }
 
   private boolean holdsScreens(RunLine begun, RunLine line) {
-    int tearDown = shop.findPress(begun.press()).orElseThrow().tearDownMinutesPerScreen();
+    Press press = shop.findPress(begun.press()).orElseThrow();
     return begun.screens().stream().anyMatch(line.screens()::contains)
         && begun
             .printEnd()
-            .plusMinutes((long) tearDown * begun.screens().size())
+            .plusSeconds(press.tearDownS(begun.screens().size()))
             .isAfter(line.setUpStart());
-  }
-
-  private PlanSheet standing(PlanSheet sheet) {
-    Map<String, RunLine> published = new HashMap<>();
-    List<RunLine> runs = new ArrayList<>();
-    for (RunLine line : sheet.runs()) {
-      published.put(line.id(), line);
-      if (!replanned.contains(line.id())) {
-        runs.add(standing.getOrDefault(line.id(), line));
-      }
-    }
-    List<BatchLine> batches =
-        sheet.batches().stream()
-            .map(
-                batch ->
-                    batch.uses().stream().anyMatch(use -> changed.contains(use.run()))
-                        ? batch.used(
-                            batch.runs(),
-                            batch.uses().stream().map(use -> moved(use, published)).toList())
-                        : batch)
-            .toList();
-    return new PlanSheet(
-        sheet.plannedAt(),
-        sheet.day(),
-        sheet.timeZone(),
-        sheet.horizonEnd(),
-        sheet.score(),
-        runs,
-        batches,
-        sheet.screens(),
-        sheet.belts(),
-        sheet.late(),
-        sheet.unplaced(),
-        sheet.frozen());
-  }
-
-  /** A run that goes on otherwise draws its ink in the same proportion of its time. */
-  private UseLine moved(UseLine use, Map<String, RunLine> published) {
-    if (!changed.contains(use.run())) {
-      return use;
-    }
-    RunLine before = published.get(use.run());
-    RunLine after = standing.get(use.run());
-    return new UseLine(
-        use.run(),
-        moved(use.from(), before, after),
-        moved(use.to(), before, after),
-        use.printG(),
-        use.chargeG());
-  }
-
-  private OffsetDateTime moved(OffsetDateTime at, RunLine before, RunLine after) {
-    int from = past.seconds(before.firstPieceAt());
-    int length = Math.max(1, past.seconds(before.printEnd()) - from);
-    int first = past.seconds(after.firstPieceAt());
-    long newLength = past.seconds(after.printEnd()) - first;
-    long share = Math.max(0, Math.min(length, past.seconds(at) - from));
-    return past.time((int) (first + share * newLength / length));
   }
 }

@@ -69,16 +69,9 @@ final class FloorRun {
     firstPiece = Math.min(firstPiece, print);
   }
 
-  /** When a run began: as told, else as published, but not after the first thing told of it. */
+  /** When a run began, s. */
   static int begunAt(RunLine line, RunReport told, Horizon past) {
-    int published = past.seconds(line.setUpStart());
-    if (told == null) {
-      return published;
-    }
-    if (told.startedAt() != null) {
-      return past.seconds(told.startedAt());
-    }
-    return Math.min(published, past.seconds(told.firstToldAt()));
+    return past.seconds(told == null ? line.setUpStart() : told.begunAt(line.setUpStart()));
   }
 
   int start() {
@@ -121,7 +114,7 @@ final class FloorRun {
     }
     end = left == 0 ? from : add(from, secondsFor(left));
     if (next < StaffedTime.NEVER) {
-      end = Math.min(end, Math.max(next, start));
+      end = Math.min(end, next);
     } else if (told != null && end < now && now - end < FORGOTTEN_S) {
       end = now;
     }

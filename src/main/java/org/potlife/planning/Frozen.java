@@ -34,7 +34,7 @@ record Frozen(
       return new Frozen(List.of(), List.of(), List.of(), news);
     }
     Set<String> open = request.orders().stream().map(Order::reference).collect(Collectors.toSet());
-    var until = request.plannedAt().plusSeconds(60L * request.shop().settings().freezeMinutes());
+    var until = request.frozenUntil();
     List<RunLine> runs = new ArrayList<>();
     for (RunLine line : published.get().runs()) {
       if (open.contains(line.order())

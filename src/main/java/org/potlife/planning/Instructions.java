@@ -82,9 +82,4 @@ public record Instructions(
         .max()
         .orElse(1);
   }
-
-  /** Whether nothing is decided. */
-  public boolean none() {
-    return held.isEmpty() && runs.isEmpty() && lots.isEmpty();
-  }
 }

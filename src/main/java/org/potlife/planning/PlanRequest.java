@@ -44,6 +44,11 @@ public record PlanRequest(
     instructions = instructions == null ? Instructions.NONE : instructions;
   }
 
+  /** What has its set-up before this stays where it is (R22). */
+  Instant frozenUntil() {
+    return plannedAt.plusSeconds(60L * shop.settings().freezeMinutes());
+  }
+
   /** The same request from another plan in force. */
   PlanRequest from(PlanSheet other) {
     return new PlanRequest(

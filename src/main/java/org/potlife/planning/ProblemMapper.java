@@ -32,7 +32,10 @@ import org.potlife.simulation.TakenOver;
 /** Maps a request to the engine's problem: what is to be printed, where it may be, what it uses. */
 final class ProblemMapper {
 
-  /** A run whose press opens later than this after its published time may go anywhere, s. */
+  /**
+   * A run whose press opens later than this after its published time may go anywhere, s; our own
+   * choice.
+   */
   private static final int DISPLACED_AFTER_S = 3600;
 
   private final PlanRequest request;

@@ -98,8 +98,7 @@ final class ScreenSheet {
     OffsetDateTime released = null;
     for (RunLine run : users) {
       Press press = shop.findPress(run.press()).orElseThrow();
-      OffsetDateTime off =
-          run.printEnd().plusMinutes((long) press.tearDownMinutesPerScreen() * set.keys().size());
+      OffsetDateTime off = run.printEnd().plusSeconds(press.tearDownS(set.keys().size()));
       released = released == null || off.isAfter(released) ? off : released;
     }
     return released;

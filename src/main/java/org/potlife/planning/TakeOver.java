@@ -93,8 +93,7 @@ final class TakeOver {
       int set = spec.screenSet();
       int screens = sets.list().get(set).keys().size();
       int offPress =
-          horizon.seconds(line.printEnd())
-              + shop.presses().get(press).tearDownMinutesPerScreen() * 60 * screens;
+          horizon.seconds(line.printEnd()) + shop.presses().get(press).tearDownS(screens);
       empty.setFree()[set] = Math.max(empty.setFree()[set], offPress);
       released.merge(set, offPress, Math::max);
       empty.setPress()[set] = press;

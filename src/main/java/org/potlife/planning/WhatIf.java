@@ -93,7 +93,7 @@ public final class WhatIf {
     // counted from the same moment, and with all that is known by now, as the other
     PlanSheet now = planner.keeping(request, published);
     PlanSheet then = planner.solve(under(request, question), SolveWatch.none());
-    return compare(now, then);
+    return between(now, then);
   }
 
   /** The request as it would be under the change. */
@@ -116,19 +116,8 @@ public final class WhatIf {
       throw new IllegalArgumentException("no open order " + due.order());
     }
     return orders.stream()
-        .map(order -> order.reference().equals(due.order()) ? with(order, due.dueAt()) : order)
+        .map(order -> order.reference().equals(due.order()) ? order.dueAt(due.dueAt()) : order)
         .toList();
-  }
-
-  private static Order with(Order order, OffsetDateTime dueAt) {
-    return new Order(
-        order.reference(),
-        order.customer(),
-        order.priority(),
-        dueAt,
-        order.printsInListedOrder(),
-        order.garments(),
-        order.prints());
   }
 
   private static UnaryOperator<Press> closed(PressDown down) {
@@ -170,7 +159,8 @@ public final class WhatIf {
         request.instructions());
   }
 
-  private static Answer compare(PlanSheet now, PlanSheet then) {
+  /** Two plans that are counted from the same moment, the one against the other. */
+  public static Answer between(PlanSheet now, PlanSheet then) {
     Map<String, Long> lateNow = late(now);
     Map<String, Long> lateThen = late(then);
     Set<String> placelessNow = placeless(now);

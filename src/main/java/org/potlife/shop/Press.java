@@ -124,4 +124,9 @@ public record Press(
         closed,
         extra);
   }
+
+  /** Taking screens down after a run, s: from then on they are released (R4). */
+  public int tearDownS(int screens) {
+    return 60 * tearDownMinutesPerScreen * screens;
+  }
 }

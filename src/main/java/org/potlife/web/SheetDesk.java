@@ -6,7 +6,6 @@ import jakarta.inject.Inject;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.potlife.plan.PlanState;
@@ -14,6 +13,7 @@ import org.potlife.plan.Plans;
 import org.potlife.plan.StoredPlan;
 import org.potlife.plan.list.PlanIndex;
 import org.potlife.platform.problem.ProblemException;
+import org.potlife.platform.problem.Years;
 
 /** Finds the plan that a sheet is of, and says in a page why there is none. */
 @ApplicationScoped
@@ -57,11 +57,9 @@ class SheetDesk {
     LocalDate asked;
     try {
       plan = plans.getPlan(plant, id);
-      asked = day == null ? plan.summary().day() : LocalDate.parse(day);
+      asked = day == null ? plan.summary().day() : Years.day("day", day);
     } catch (ProblemException e) {
       return notice(e.problem().status(), e.problem().title(), e.problem().detail(), false);
-    } catch (DateTimeException e) {
-      return notice(400, "Which day?", "The day must be a date like 2026-12-01.", false);
     }
     if (plan.index().isEmpty()) {
       return notStanding(plan);

@@ -18,9 +18,14 @@ async function answer(response) {
   return { body, etag: response.headers.get("etag"), location: response.headers.get("location") };
 }
 
-/** Reads. Rejects with a TypeError when the service does not answer. */
+/** Reads a document with its version. Rejects with a TypeError when the service does not answer. */
+export async function read(url) {
+  return answer(await fetch(url, { headers: { Accept: "application/json" }, cache: "no-store" }));
+}
+
+/** Reads a document alone. */
 export async function get(url) {
-  return (await answer(await fetch(url, { headers: { Accept: "application/json" }, cache: "no-store" }))).body;
+  return (await read(url)).body;
 }
 
 /** Sends a JSON document. */

@@ -36,7 +36,8 @@ function changed(what) {
   document.body.dispatchEvent(new CustomEvent("potlife:changed", { detail: what }));
 }
 
-async function beat() {
+/** @param always whether something is known to have changed */
+async function beat(always = false) {
   try {
     const next = await get(`/plants/${plant}/pulse`);
     const back = failed;
@@ -45,7 +46,7 @@ async function beat() {
     setNow(next.now);
     stale.hidden = !next.stale;
     show("live");
-    if (last && ["stamp", "inForce", "newest", "newestState"].some((key) => last[key] !== next[key])) changed(next);
+    if (last && (always === true || ["stamp", "inForce", "newest", "newestState"].some((key) => last[key] !== next[key]))) changed(next);
     if (back) document.body.dispatchEvent(new CustomEvent("potlife:back"));
     last = next;
   } catch (trouble) {
@@ -68,7 +69,7 @@ function listen() {
   let waiting = null;
   const told = () => {
     heard = Date.now();
-    if (!waiting) waiting = setTimeout(() => { waiting = null; beat().then(() => changed(last)); }, 400);
+    if (!waiting) waiting = setTimeout(() => { waiting = null; beat(true); }, 400);
   };
   stream.addEventListener("message", told);
   stream.addEventListener("gap", told);

@@ -140,7 +140,7 @@ class DayFiguresTest {
 
   @Test
   void aPressWithoutARunHasNoRatiosOverNothing() {
-    PressFigures press = figures(FloorReport.NOTHING, List.of()).total();
+    PressFigures press = DayFigures.total(figures(FloorReport.NOTHING, List.of()).presses());
     assertThat(press.allocation()).isZero();
     assertThat(press.qualityRatio()).isNull();
     assertThat(press.oeeIndex()).isNull();

@@ -15,6 +15,7 @@ import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.potlife.closeout.CloseOut;
 import org.potlife.platform.access.Roles;
 import org.potlife.platform.problem.ProblemException;
+import org.potlife.platform.problem.Years;
 
 /** A day's close-out. */
 @Path("/api/v1/plants/{plant}/days/{day}/close-out")
@@ -22,11 +23,6 @@ import org.potlife.platform.problem.ProblemException;
 @Tag(name = "close-out")
 @Produces(MediaType.APPLICATION_JSON)
 public class CloseOutResource {
-
-  /** Beyond these no shop has had a day. */
-  private static final int FIRST_YEAR = 1970;
-
-  private static final int LAST_YEAR = 2199;
 
   private final DayBooks books;
 
@@ -46,7 +42,7 @@ public class CloseOutResource {
   public CloseOut get(@PathParam("plant") String plant, @PathParam("day") String day) {
     try {
       LocalDate local = LocalDate.parse(day);
-      if (local.getYear() < FIRST_YEAR || local.getYear() > LAST_YEAR) {
+      if (!Years.holds(local.getYear())) {
         throw ProblemException.notFound("There is no close-out of " + day + ".");
       }
       return books.closeOut(plant, local);

@@ -14,6 +14,7 @@ import org.potlife.closeout.CloseOut;
 import org.potlife.closeout.DayFigures;
 import org.potlife.closeout.KeptPromises;
 import org.potlife.closeout.LostInk;
+import org.potlife.closeout.PressFigures;
 import org.potlife.floor.DayRun;
 import org.potlife.floor.Floor;
 import org.potlife.floor.FloorReport;
@@ -64,13 +65,14 @@ class DayBooks {
     FloorReport report = floor.reportAt(plant, due.stream().map(Order::reference).toList(), now);
     List<DayRun> told = floor.listRuns(plant, from, to, now);
     DayFigures figures = new DayFigures(shop, day, report, told, planned(plant));
+    List<PressFigures> presses = figures.presses();
     return new CloseOut(
         plant,
         day,
         now.atZone(shop.timeZone()).toOffsetDateTime(),
         figures.runs(),
-        figures.presses(),
-        figures.total(),
+        presses,
+        DayFigures.total(presses),
         KeptPromises.of(due, report, shop.cloth().spoilagePercent(), overTheBelt(told)),
         LostInk.of(ink.listBatches(plant, from.minus(BATCHES_BEFORE)), shop, from, to, now),
         figures.carryOver());

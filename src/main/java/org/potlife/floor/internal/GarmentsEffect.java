@@ -75,7 +75,7 @@ class GarmentsEffect implements EventEffect<GarmentsEffect.Data> {
                   g.lengthMm(),
                   g.widthMm(),
                   g.massG());
-          return ToldGarments.with(order, received, order.prints());
+          return order.with(received, order.prints());
         });
   }
 }

@@ -9,11 +9,9 @@ import java.util.function.UnaryOperator;
 import org.potlife.event.EventEffect.Verdict;
 import org.potlife.event.EventLog;
 import org.potlife.event.ShopEvent;
-import org.potlife.order.Garments;
 import org.potlife.order.Order;
 import org.potlife.order.OrderState;
 import org.potlife.order.Orders;
-import org.potlife.order.Print;
 import org.potlife.order.StoredOrder;
 
 /** Where what is told of an order's garments and trial prints changes the order. */
@@ -64,16 +62,5 @@ class ToldGarments {
 
   private static boolean isSame(String name, ShopEvent one, ShopEvent other) {
     return one.data().path(name).equals(other.data().path(name));
-  }
-
-  static Order with(Order order, Garments garments, List<Print> prints) {
-    return new Order(
-        order.reference(),
-        order.customer(),
-        order.priority(),
-        order.dueAt(),
-        order.printsInListedOrder(),
-        garments,
-        prints);
   }
 }

@@ -73,7 +73,7 @@ class TrialPrints {
     for (Print print : order.prints()) {
       prints.add(data.isOf(print) ? tried(print, outcome) : print);
     }
-    return ToldGarments.with(order, order.garments(), prints);
+    return order.with(order.garments(), prints);
   }
 
   private static Print tried(Print print, TrialPrint outcome) {

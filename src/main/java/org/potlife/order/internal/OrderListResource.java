@@ -9,9 +9,7 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
-import java.time.DateTimeException;
 import java.time.Instant;
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,6 +22,7 @@ import org.potlife.order.PromiseLookup;
 import org.potlife.order.StoredOrder;
 import org.potlife.platform.access.Roles;
 import org.potlife.platform.problem.ProblemException;
+import org.potlife.platform.problem.Years;
 import org.potlife.shop.Shops;
 
 /** The orders of a plant, page by page. */
@@ -99,17 +98,7 @@ public class OrderListResource {
   }
 
   private static Instant instant(String text) {
-    try {
-      OffsetDateTime moment = OffsetDateTime.parse(text);
-      if (moment.getYear() < 1970 || moment.getYear() > 2199) {
-        throw ProblemException.badRequest("dueBefore must lie in the years 1970 to 2199.");
-      }
-      return moment.toInstant();
-    } catch (DateTimeException e) {
-      throw ProblemException.badRequest(
-          "dueBefore must be a date and time with an offset like 2026-12-01T06:00:00+01:00; a plus"
-              + " in a query is written %2B.");
-    }
+    return Years.moment("dueBefore", text);
   }
 
   private static int size(String text) {

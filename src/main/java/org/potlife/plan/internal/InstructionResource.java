@@ -14,6 +14,7 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
@@ -107,12 +108,14 @@ public class InstructionResource {
   @APIResponse(
       responseCode = "200",
       content = @Content(schema = @Schema(implementation = InstructionEffect.class)))
+  @APIResponse(responseCode = "429", description = "Another question is being answered")
   public InstructionEffect effect(
       @PathParam("plant") String plant,
       @RequestBody(
               required = true,
               content = @Content(schema = @Schema(implementation = Instructions.class)))
-          byte[] body) {
+          byte[] body)
+      throws SQLException {
     return trial.effect(plant, read(body, shops.getShop(plant).shop()));
   }
 

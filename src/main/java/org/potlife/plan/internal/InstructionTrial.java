@@ -2,8 +2,8 @@ package org.potlife.plan.internal;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
+import java.sql.SQLException;
 import java.time.LocalDate;
-import java.util.concurrent.Semaphore;
 import org.potlife.plan.PlanWish;
 import org.potlife.planning.Instructions;
 import org.potlife.planning.PlanRequest;
@@ -18,35 +18,31 @@ class InstructionTrial {
   /** Search time of each of the two plans, seconds. */
   private static final int SECONDS = 1;
 
-  /** Trials at once in this process; each needs a processor for some seconds. */
-  private final Semaphore turns = new Semaphore(1);
-
   private final PlantNow plants;
   private final Planner planner;
+  private final QuestionTurn turn;
 
   @Inject
-  InstructionTrial(PlantNow plants, Planner planner) {
+  InstructionTrial(PlantNow plants, Planner planner, QuestionTurn turn) {
     this.plants = plants;
     this.planner = planner;
+    this.turn = turn;
   }
 
   /**
    * What the instructions would do.
    *
-   * @throws ProblemException 404 when there is no such plant, 409 while another trial runs
+   * @throws ProblemException 404 when there is no such plant, 429 while another question is being
+   *     answered
    */
-  InstructionEffect effect(String plant, Instructions wanted) {
-    if (!turns.tryAcquire()) {
-      throw ProblemException.conflict("Another trial is running. Ask again in some seconds.");
-    }
-    try {
-      PlanRequest present = request(plant);
-      return InstructionEffect.of(
-          planner.solve(present, SolveWatch.none()),
-          planner.solve(present.under(wanted), SolveWatch.none()));
-    } finally {
-      turns.release();
-    }
+  InstructionEffect effect(String plant, Instructions wanted) throws SQLException {
+    PlanRequest present = request(plant);
+    return turn.answer(
+        plant,
+        () ->
+            InstructionEffect.of(
+                planner.solve(present, SolveWatch.none()),
+                planner.solve(present.under(wanted), SolveWatch.none())));
   }
 
   private PlanRequest request(String plant) {

@@ -11,7 +11,6 @@ import jakarta.ws.rs.core.Context;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -44,6 +43,7 @@ import org.potlife.plan.list.PressList;
 import org.potlife.plan.list.ScreenList;
 import org.potlife.platform.access.Roles;
 import org.potlife.platform.problem.ProblemException;
+import org.potlife.platform.problem.Years;
 
 /**
  * The lists of a plan, as JSON or CSV by {@code Accept} or {@code ?format=}; {@code ?day=} asks for
@@ -251,11 +251,7 @@ public class PlanListResource {
   }
 
   private static LocalDate day(String day, StoredPlan plan) {
-    try {
-      return day == null ? plan.summary().day() : LocalDate.parse(day);
-    } catch (DateTimeException e) {
-      throw ProblemException.badRequest("day must be a date like 2026-12-01.");
-    }
+    return day == null ? plan.summary().day() : Years.day("day", day);
   }
 
   private static boolean wantsCsv(String format, HttpHeaders headers) {

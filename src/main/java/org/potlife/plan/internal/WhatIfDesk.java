@@ -5,9 +5,7 @@ import jakarta.inject.Inject;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Optional;
-import javax.sql.DataSource;
 import org.potlife.plan.PlanWish;
-import org.potlife.plan.internal.PlantLock.Purpose;
 import org.potlife.plan.internal.PlantNow.Stand;
 import org.potlife.plan.list.ChangeList;
 import org.potlife.plan.list.PlanIndex;
@@ -17,26 +15,22 @@ import org.potlife.planning.WhatIf;
 import org.potlife.planning.WhatIf.Answer;
 import org.potlife.platform.problem.FieldError;
 import org.potlife.platform.problem.ProblemException;
-import org.potlife.platform.problem.ProblemType;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.shop.ShopCheck;
 
-/**
- * Answers questions to the plan in force, one of a plant at a time over all instances. Nothing is
- * stored, and a plan that is being solved goes on: it has a lock of its own.
- */
+/** Answers questions to the plan in force. Nothing is stored. */
 @ApplicationScoped
 class WhatIfDesk {
 
   private final PlantNow plants;
   private final Planner planner;
-  private final DataSource dataSource;
+  private final QuestionTurn turn;
 
   @Inject
-  WhatIfDesk(PlantNow plants, Planner planner, DataSource dataSource) {
+  WhatIfDesk(PlantNow plants, Planner planner, QuestionTurn turn) {
     this.plants = plants;
     this.planner = planner;
-    this.dataSource = dataSource;
+    this.turn = turn;
   }
 
   /**
@@ -62,17 +56,8 @@ class WhatIfDesk {
         ShopCheck.check(under.shop()).stream()
             .map(error -> new FieldError("/shift", error.detail()))
             .toList());
-    Optional<PlantLock> turn = PlantLock.tryFor(dataSource, plant, Purpose.QUESTION);
-    if (turn.isEmpty()) {
-      throw new ProblemException(
-          ProblemType.TOO_MANY_REQUESTS,
-          "Another question to this plant's plan is being answered. Ask again in a moment.");
-    }
-    try {
-      return answer(stand, under, WhatIf.of(planner, request, asked.question()));
-    } finally {
-      turn.get().close();
-    }
+    return turn.answer(
+        plant, () -> answer(stand, under, WhatIf.of(planner, request, asked.question())));
   }
 
   private static WhatIfAnswer answer(Stand stand, PlanRequest under, Answer answer) {

@@ -8,6 +8,11 @@ import java.util.List;
  */
 public final class InkCautions {
 
+  /** Where activated ink is left over. */
+  public static final String PUT_ASIDE =
+      "Put activated ink aside as its safety data sheet and the local rules say; it goes on giving off"
+          + " gas.";
+
   private InkCautions() {}
 
   /** The reminders, in the order in which they are met during the work. */
@@ -19,8 +24,7 @@ public final class InkCautions {
         "Activated ink gives off formaldehyde and sulphur dioxide, in the bucket, on the press and"
             + " most of all in the dryer. Stir and print with the exhaust running.",
         "Keep activated ink away from heat, and only as much of it as the list says.",
-        "Put activated ink aside as its safety data sheet and the local rules say; it goes on giving off"
-            + " gas.",
+        PUT_ASIDE,
         "Unwashed prints can carry formaldehyde.",
         "The safety data sheet of the agent and the local rules come before this page. It reminds; it"
             + " measures nothing and declares nothing safe.");

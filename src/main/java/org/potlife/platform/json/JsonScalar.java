@@ -9,12 +9,10 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.stream.Collectors;
+import org.potlife.platform.problem.Years;
 
 /** Whether a value can become a number, a text, a time or a word of a list. */
 final class JsonScalar {
-
-  private static final int FIRST_YEAR = 1970;
-  private static final int LAST_YEAR = 2199;
 
   private JsonScalar() {}
 
@@ -97,9 +95,9 @@ final class JsonScalar {
   }
 
   private static String year(int year) {
-    return year >= FIRST_YEAR && year <= LAST_YEAR
+    return Years.holds(year)
         ? null
-        : "must lie in the years " + FIRST_YEAR + " to " + LAST_YEAR + ", was in " + year;
+        : "must lie in the years " + Years.FIRST + " to " + Years.LAST + ", was in " + year;
   }
 
   private static String example(Class<?> wanted) {

@@ -11,14 +11,13 @@ import jakarta.ws.rs.core.MediaType;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.OffsetDateTime;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
 import org.potlife.ink.LearnedGrams;
 import org.potlife.platform.access.Roles;
 import org.potlife.platform.problem.ProblemException;
+import org.potlife.platform.problem.Years;
 import org.potlife.room.InkBook;
 import org.potlife.room.InkContainer;
 import org.potlife.shop.Shops;
@@ -96,14 +95,6 @@ public class InkBookResource {
     if (since == null) {
       return clock.instant().minus(A_WEEK);
     }
-    try {
-      OffsetDateTime moment = OffsetDateTime.parse(since);
-      if (moment.getYear() < 1970 || moment.getYear() > 2199) {
-        throw ProblemException.badRequest("since must lie in the years 1970 to 2199.");
-      }
-      return moment.toInstant();
-    } catch (DateTimeParseException e) {
-      throw ProblemException.badRequest("since must be a moment like 2026-12-01T00:00:00+01:00.");
-    }
+    return Years.moment("since", since);
   }
 }

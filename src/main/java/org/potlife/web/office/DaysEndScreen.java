@@ -13,6 +13,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import org.eclipse.microprofile.openapi.annotations.Operation;
+import org.potlife.plan.list.InkCautions;
 import org.potlife.platform.access.Roles;
 import org.potlife.room.InkBook;
 import org.potlife.room.InkContainer;
@@ -42,6 +43,11 @@ public class DaysEndScreen {
    * @param closed batches that are emptied or discarded
    */
   public record Ink(LocalDate day, List<InkContainer> open, List<InkContainer> closed) {
+
+    /** What is to be kept in mind while some is left. */
+    public String caution() {
+      return InkCautions.PUT_ASIDE;
+    }
 
     public LocalDate dayBefore() {
       return day.minusDays(1);

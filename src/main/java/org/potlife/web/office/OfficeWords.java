@@ -273,9 +273,4 @@ public interface OfficeWords {
 
   @Message("Discard")
   String discard();
-
-  @Message(
-      "Put activated ink aside as its safety data sheet and the local rules say; it goes on giving"
-          + " off gas.")
-  String putAside();
 }

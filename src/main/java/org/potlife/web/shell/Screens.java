@@ -5,11 +5,11 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.function.Function;
 import org.potlife.platform.problem.Problem;
 import org.potlife.platform.problem.ProblemException;
+import org.potlife.platform.problem.Years;
 
 /** Shows a screen, or in its frame why it cannot be shown. */
 @ApplicationScoped
@@ -45,15 +45,7 @@ public class Screens {
    * @throws ProblemException 400 when it is none
    */
   public static LocalDate day(String text, LocalDate otherwise) {
-    try {
-      LocalDate day = text == null || text.isBlank() ? otherwise : LocalDate.parse(text);
-      if (day.getYear() >= 1970 && day.getYear() < 2200) {
-        return day;
-      }
-      throw ProblemException.badRequest("The day must lie between 1970 and 2199.");
-    } catch (DateTimeException e) {
-      throw ProblemException.badRequest("The day must be a date like 2026-12-01.");
-    }
+    return text == null || text.isBlank() ? otherwise : Years.day("day", text);
   }
 
   private static Response html(int status, TemplateInstance page) {

@@ -21,9 +21,6 @@ public interface ShellWords {
   @Message("All plants")
   String allPlants();
 
-  @Message("Plant: {name}")
-  String plant(String name);
-
   @Message("Change plant, now {name}")
   String changePlant(String name);
 
@@ -44,9 +41,6 @@ public interface ShellWords {
 
   @Message("Orders, set-up or reports have changed since the plan in force was made.")
   String stale();
-
-  @Message("No plan is in force yet.")
-  String noPlan();
 
   @Message("Go to the plan")
   String toThePlan();
@@ -74,9 +68,6 @@ public interface ShellWords {
 
   @Message("Keep on this device")
   String keep();
-
-  @Message("Interface description")
-  String api();
 
   @Message("Times are those of the plant, {zone}.")
   String zone(String zone);

@@ -1,6 +1,6 @@
 // The plant's set-up in forms, made from a description of its parameters.
 
-import { send, Trouble } from "../ask.js";
+import { get, read, send } from "../ask.js";
 import { say } from "../say.js";
 
 const plant = document.documentElement.dataset.plant;
@@ -195,13 +195,12 @@ function wrong(list) {
   errors.focus();
 }
 
-async function read() {
+async function load() {
   try {
-    const [answer, table] = await Promise.all([fetch(url, { cache: "no-store" }), fetch("/ui/office/parameters.json")]);
-    if (!answer.ok) throw new Trouble(answer.status, await answer.json());
-    shop = await answer.json();
-    etag = answer.headers.get("etag");
-    described = await table.json();
+    const [stored, table] = await Promise.all([read(url), get("/ui/office/parameters.json")]);
+    shop = stored.body;
+    etag = stored.etag;
+    described = table;
     wrong([]);
     draw();
     message.hidden = true;
@@ -233,4 +232,4 @@ form.addEventListener("submit", async (submit) => {
 
 document.getElementById("shop-again").addEventListener("click", read);
 window.addEventListener("beforeunload", (leave) => { if (form.dataset.dirty) leave.preventDefault(); });
-read();
+load();

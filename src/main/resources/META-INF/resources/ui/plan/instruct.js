@@ -1,6 +1,6 @@
 // The planner's own decisions: tried first, then applied, then taken back if need be.
 
-import { send } from "../ask.js";
+import { read, send } from "../ask.js";
 import { notice } from "../notices.js";
 import { say } from "../say.js";
 import { atWall, duration, moment, offset } from "../times.js";
@@ -29,11 +29,8 @@ function fromField(text) {
   return atWall(year, month, date, hour) + minute * 60000;
 }
 
-async function read() {
-  const response = await fetch(url, { headers: { Accept: "application/json" }, cache: "no-store" });
-  if (!response.ok) throw new Error(response.statusText);
-  present = await response.json();
-  etag = response.headers.get("etag");
+async function readPresent() {
+  ({ body: present, etag } = await read(url));
   show();
 }
 
@@ -131,7 +128,7 @@ async function put(next) {
     notice(say("instructed"), { ms: 12000, undo: () => put(before) });
   } catch (error) {
     notice(error.status === 412 ? say("instructedBefore") : error.status ? error.message : say("noAnswer"), { danger: true });
-    if (error.status === 412) read();
+    if (error.status === 412) readPresent();
   }
 }
 
@@ -161,6 +158,6 @@ export function instructions(of) {
     tryOut();
   });
   list.hidden = false;
-  return read();
+  return readPresent();
 }
 

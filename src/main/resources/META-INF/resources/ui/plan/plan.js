@@ -6,6 +6,7 @@ import { aboutOther, aboutRun, inALine } from "./about.js";
 import { instructions } from "./instruct.js";
 import "./solve.js";
 import { get } from "../ask.js";
+import { notice } from "../notices.js";
 import { say } from "../say.js";
 import { clock, isoDay, midnight, now } from "../times.js";
 
@@ -21,7 +22,13 @@ async function start() {
     message.hidden = true;
     const board = new Board(plan);
     board.open();
-    if (document.getElementById("instruct")) instructions(board).catch(() => {});
+    if (document.getElementById("instruct")) {
+      instructions(board).catch(() => {
+        // without what is decided already a change would take it all back
+        document.getElementById("instruct").hidden = true;
+        notice(say("noAnswer"), { danger: true });
+      });
+    }
   } catch (trouble) {
     message.textContent = trouble.status ? trouble.message : say("noAnswer");
     message.classList.add("danger");
