@@ -31,6 +31,13 @@ public interface Plans {
    */
   StoredPlan getPlan(String plant, String id);
 
+  /**
+   * How far a plan's search has come, without reading the plan itself.
+   *
+   * @throws ProblemException 404 when the plant has none
+   */
+  PlanProgress getProgress(String plant, String id);
+
   /** The plant's plans, the newest first, at most {@code limit}. */
   List<PlanSummary> listPlans(String plant, int limit);
 

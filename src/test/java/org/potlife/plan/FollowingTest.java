@@ -221,6 +221,25 @@ class FollowingTest {
   }
 
   @Test
+  void aDraftThatNobodyDecidedOnBeforeAKillIsDecidedOnAfterIt() {
+    PlannedPlant plant = PlannedPlant.ready();
+    String id = plant.draft();
+    // what a kill leaves between the draft and its publication: the wish, and the job of a dead one
+    rows.change("update plan set decision_due = true where plant = ?", plant.id());
+    rows.change(
+        "insert into scheduled_tasks (task_name, task_instance, execution_time, picked, picked_by,"
+            + " last_heartbeat, consecutive_failures, version) select 'plan-solve', id,"
+            + " now() - interval '1 hour', true, 'gone', now() - interval '1 hour', 0, 1 from plan"
+            + " where plant = ?",
+        plant.id());
+
+    await(() -> plant.get(id).getString("state").equals("published"));
+    assertThat(
+            rows.change("update plan set day = day where plant = ? and decision_due", plant.id()))
+        .isZero();
+  }
+
+  @Test
   void wrongSettingsAreRefusedWithTheirPointers() {
     PlannedPlant plant = PlannedPlant.ready();
     assertThat(Api.pointers(set(plant, "{\"settleSeconds\":30,\"settleAtMostSeconds\":20}")))

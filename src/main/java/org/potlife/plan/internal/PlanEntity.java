@@ -92,6 +92,10 @@ public class PlanEntity extends PanacheEntityBase {
 
   public String held;
 
+  /** The draft is still to be published by itself, or held. */
+  @Column(name = "decision_due")
+  public boolean decisionDue;
+
   @ColumnTransformer(write = "cast(? as jsonb)")
   public String stability;
 

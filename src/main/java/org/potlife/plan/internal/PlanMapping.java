@@ -65,12 +65,7 @@ class PlanMapping {
 
   StoredPlan stored(PlanEntity e, long dataStamp, ZoneId zone) {
     return new StoredPlan(
-        summary(e, dataStamp, zone),
-        e.rowVersion,
-        progress(e.progress),
-        basis(e),
-        sheet(e),
-        Optional.ofNullable(e.audit).map(json -> read(json, AuditReport.class)));
+        summary(e, dataStamp, zone), e.rowVersion, progress(e), basis(e), sheet(e), audit(e));
   }
 
   Optional<PlanBasis> basis(PlanEntity e) {
@@ -81,9 +76,13 @@ class PlanMapping {
     return Optional.ofNullable(e.sheet).map(json -> read(json, PlanSheet.class));
   }
 
-  private List<Progress> progress(String json) {
+  Optional<AuditReport> audit(PlanEntity e) {
+    return Optional.ofNullable(e.audit).map(json -> read(json, AuditReport.class));
+  }
+
+  List<Progress> progress(PlanEntity plan) {
     try {
-      return json == null ? List.of() : mapper.readValue(json, CURVE);
+      return plan.progress == null ? List.of() : mapper.readValue(plan.progress, CURVE);
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("A stored curve is unreadable", e);
     }

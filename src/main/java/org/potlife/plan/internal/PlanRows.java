@@ -92,6 +92,7 @@ class PlanRows {
     plan.state = PlanState.PUBLISHED.word();
     plan.publishedAt = clock.instant();
     plan.held = null;
+    plan.decisionDue = false;
     entities.flush();
   }
 }

@@ -17,13 +17,16 @@ import jakarta.ws.rs.sse.Sse;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Semaphore;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.tags.Tag;
+import org.potlife.plan.PlanProgress;
 import org.potlife.plan.PlanState;
 import org.potlife.plan.Plans;
-import org.potlife.plan.StoredPlan;
 import org.potlife.planning.SolveWatch.Progress;
 import org.potlife.platform.access.Roles;
+import org.potlife.platform.problem.ProblemException;
+import org.potlife.platform.problem.ProblemType;
 
 /** The falling curve of a search, to be polled or watched. */
 @Path("/api/v1/plants/{plant}/plans/{id}/progress")
@@ -32,31 +35,21 @@ import org.potlife.platform.access.Roles;
 public class ProgressResource {
 
   private static final Duration LOOK_EVERY = Duration.ofMillis(500);
+  private static final int MOST_WATCHERS = 100;
 
   private final Plans plans;
+  private final Semaphore places = new Semaphore(MOST_WATCHERS);
 
   @Inject
   ProgressResource(Plans plans) {
     this.plans = plans;
   }
 
-  /**
-   * The curve so far.
-   *
-   * @param points improvements in time
-   */
-  record Curve(String plan, PlanState state, List<Progress> points) {
-
-    static Curve of(StoredPlan plan) {
-      return new Curve(plan.summary().id(), plan.summary().state(), plan.progress());
-    }
-  }
-
   @GET
   @Produces(MediaType.APPLICATION_JSON)
   @Operation(summary = "The falling curve of the search so far, or, as text/event-stream, live")
-  public Curve poll(@PathParam("plant") String plant, @PathParam("id") String id) {
-    return Curve.of(plans.getPlan(plant, id));
+  public PlanProgress poll(@PathParam("plant") String plant, @PathParam("id") String id) {
+    return plans.getProgress(plant, id);
   }
 
   /**
@@ -73,7 +66,12 @@ public class ProgressResource {
       @HeaderParam("Last-Event-ID") String lastEventId,
       @Context Sse sse) {
     // by its own id: another plan may come into force while this one is watched
-    String plan = plans.getPlan(plant, id).summary().id();
+    String plan = plans.getProgress(plant, id).plan();
+    if (!places.tryAcquire()) {
+      throw new ProblemException(
+          ProblemType.UNAVAILABLE,
+          MOST_WATCHERS + " searches are watched here already. Ask for the curve now and then.");
+    }
     Seen seen = new Seen(lastEventId);
     return Multi.createFrom()
         .ticks()
@@ -81,11 +79,13 @@ public class ProgressResource {
         .onOverflow()
         .drop()
         .emitOn(Infrastructure.getDefaultWorkerPool())
-        .map(tick -> Curve.of(plans.getPlan(plant, plan)))
+        .map(tick -> plans.getProgress(plant, plan))
         .select()
         .first(curve -> !seen.ended)
         .onItem()
-        .transformToIterable(curve -> seen.events(curve, sse));
+        .transformToIterable(curve -> seen.events(curve, sse))
+        .onTermination()
+        .invoke(() -> places.release());
   }
 
   /** What a client has been told. Used by one stream, one look after the other. */
@@ -102,7 +102,7 @@ public class ProgressResource {
       }
     }
 
-    List<OutboundSseEvent> events(Curve curve, Sse sse) {
+    List<OutboundSseEvent> events(PlanProgress curve, Sse sse) {
       List<OutboundSseEvent> events = new ArrayList<>();
       for (Progress point : curve.points()) {
         if (point.elapsedMs() > upToMs) {
@@ -122,7 +122,7 @@ public class ProgressResource {
             sse.newEventBuilder()
                 .name("ended")
                 .mediaType(MediaType.APPLICATION_JSON_TYPE)
-                .data(Curve.class, new Curve(curve.plan(), curve.state(), List.of()))
+                .data(PlanProgress.class, new PlanProgress(curve.plan(), curve.state(), List.of()))
                 .build());
       }
       return events;

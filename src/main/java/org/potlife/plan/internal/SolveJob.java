@@ -14,7 +14,6 @@ import javax.sql.DataSource;
 import org.jboss.logging.Logger;
 import org.jboss.logging.MDC;
 import org.potlife.audit.AuditReport;
-import org.potlife.plan.PlanOrigin;
 import org.potlife.plan.Stability;
 import org.potlife.plan.internal.PlantLock.Purpose;
 import org.potlife.plan.internal.SolveMeter.Outcome;
@@ -22,10 +21,8 @@ import org.potlife.plan.internal.SolveStore.Begun;
 import org.potlife.plan.list.ChangeList;
 import org.potlife.planning.Planner;
 import org.potlife.sheet.PlanSheet;
-import org.potlife.shop.Following;
-import org.potlife.shop.Following.Publish;
 
-/** Solves one plan, from "solving" to "draft" or "failed". */
+/** Solves one plan, from "solving" to "draft" or "failed", and on into force where it may. */
 @ApplicationScoped
 class SolveJob {
 
@@ -33,7 +30,7 @@ class SolveJob {
   private static final Duration UNTIL_NEXT_TRY = Duration.ofSeconds(1);
 
   private final SolveStore store;
-  private final AutoPublication publication;
+  private final DraftDecision decision;
   private final Planner planner;
   private final PlanCheck check;
   private final SolveMeter meter;
@@ -42,13 +39,13 @@ class SolveJob {
   @Inject
   SolveJob(
       SolveStore store,
-      AutoPublication publication,
+      DraftDecision decision,
       Planner planner,
       PlanCheck check,
       SolveMeter meter,
       DataSource dataSource) {
     this.store = store;
-    this.publication = publication;
+    this.decision = decision;
     this.planner = planner;
     this.check = check;
     this.meter = meter;
@@ -64,6 +61,8 @@ class SolveJob {
   CompletionHandler<Void> run(String plan, BooleanSupplier closing) throws SQLException {
     Optional<String> plant = store.findPlantOfSolving(plan);
     if (plant.isEmpty()) {
+      // solved, but whoever solved it may have ended before it was decided on
+      decision.decide(plan);
       return new OnCompleteRemove<>();
     }
     MDC.put("plant", plant.get());
@@ -84,13 +83,12 @@ class SolveJob {
     }
   }
 
-  /** A plan with its audit and what it changes on the one in force. */
-  private record Made(PlanSheet sheet, AuditReport audit, Optional<ChangeList> changes) {
-
-    Stability stability() {
-      return changes.map(ChangeList::stability).orElse(null);
-    }
-  }
+  /**
+   * A plan with its audit and how far it is from the one in force.
+   *
+   * @param stability null without a plan in force
+   */
+  private record Made(PlanSheet sheet, AuditReport audit, Stability stability) {}
 
   /**
    * @param found the best plan of a search that begins anew
@@ -124,14 +122,14 @@ class SolveJob {
       store.fail(plan, "The search failed: " + e);
       return new OnCompleteRemove<>();
     }
-    if (!store.finish(plan, made.sheet(), made.audit(), made.stability())) {
+    if (!store.finish(begun.get(), made.sheet(), made.audit(), made.stability())) {
       running.end(Outcome.INTERRUPTED);
       LOG.info("The plant has changed: begun anew, from the best plan so far");
       return solve(plant, plan, Optional.of(made.sheet()), closing);
     }
     running.end(watch.stopped() ? Outcome.STOPPED : Outcome.DONE);
     tell(made);
-    decide(plant, plan, begun.get(), made);
+    decision.decide(plan);
     return new OnCompleteRemove<>();
   }
 
@@ -140,12 +138,10 @@ class SolveJob {
     return new Made(
         sheet,
         check.check(begun.basis(), sheet, before),
-        before.map(
-            published ->
-                ChangeList.of(
-                    begun.basis().index(sheet),
-                    begun.basis().published(),
-                    Optional.of(published))));
+        before.isEmpty()
+            ? null
+            : ChangeList.of(begun.basis().index(sheet), begun.basis().published(), before)
+                .stability());
   }
 
   private static void tell(Made made) {
@@ -155,30 +151,5 @@ class SolveJob {
         made.sheet().score().unplaced(),
         made.sheet().score().weightedLateMinutes(),
         made.audit().findings().size());
-  }
-
-  /** Publishes the plan if it is to be published by itself, else notes why it waits. */
-  private void decide(String plant, String plan, Begun begun, Made made) {
-    Following following = begun.basis().shop().settings().following();
-    boolean byRule =
-        begun.origin() == PlanOrigin.EVENTS
-            && following.publish() == Publish.WHEN_NO_PROMISE_GETS_WORSE
-            && made.changes().isPresent();
-    if (!byRule && !begun.publishWhenSound()) {
-      return;
-    }
-    Optional<String> objection =
-        byRule
-            ? PublicationRule.objection(made.changes().get(), made.audit(), following)
-            : Optional.empty();
-    if (objection.isEmpty()) {
-      objection = publication.publish(plant, plan, begun.basis().published());
-    }
-    if (objection.isPresent()) {
-      LOG.infof("Waits for the planner: %s", objection.get());
-      store.hold(plan, objection.get());
-    } else {
-      LOG.info("Published");
-    }
   }
 }

@@ -151,6 +151,7 @@ class SolveJobs {
     }
     LOG.errorf(cause, "Plan %s: given up", plan);
     store.fail(plan, "The plan could not be stored: " + cause);
+    store.hold(plan, "It could not be published: " + cause);
     operations.remove();
   }
 }

@@ -54,7 +54,7 @@ class SolveStore {
   }
 
   /** A plan whose search begins. */
-  record Begun(PlanRequest request, PlanBasis basis, PlanOrigin origin, boolean publishWhenSound) {}
+  record Begun(String id, PlanRequest request, PlanBasis basis) {}
 
   /** What the world wants of a running search. */
   record Wanted(boolean stop, boolean restart) {}
@@ -87,12 +87,7 @@ class SolveStore {
     e.dataStamp = stand.dataStamp();
     e.plannedAt = stand.plannedAt();
     e.basis = mapping.write(stand.basis());
-    return Optional.of(
-        new Begun(
-            stand.request(e.day, e.solveSeconds, e.seed),
-            stand.basis(),
-            PlanOrigin.ofWord(e.origin),
-            e.publishWhenSound));
+    return Optional.of(new Begun(id, stand.request(e.day, e.solveSeconds, e.seed), stand.basis()));
   }
 
   /** Writes the curve so far down, and reads what is wanted of the search. */
@@ -121,8 +116,8 @@ class SolveStore {
    * @return whether it is stored
    */
   @Transactional
-  boolean finish(String id, PlanSheet sheet, AuditReport audit, Stability stability) {
-    Optional<PlanEntity> found = findSolving(id, LockModeType.PESSIMISTIC_WRITE);
+  boolean finish(Begun begun, PlanSheet sheet, AuditReport audit, Stability stability) {
+    Optional<PlanEntity> found = findSolving(begun.id(), LockModeType.PESSIMISTIC_WRITE);
     if (found.isEmpty()) {
       return true;
     }
@@ -137,6 +132,11 @@ class SolveStore {
     e.audit = mapping.write(audit);
     e.auditPassed = audit.passed();
     e.stability = stability == null ? null : mapping.write(stability);
+    e.decisionDue =
+        DraftDecision.isDue(
+            PlanOrigin.ofWord(e.origin),
+            e.publishWhenSound,
+            begun.basis().shop().settings().following());
     fire(e, PlanChange.Kind.DRAFTED);
     if (e.origin.equals(PlanOrigin.EVENTS.word()) && isStale(e)) {
       // what happened while it was solved is followed by a further plan
@@ -149,12 +149,16 @@ class SolveStore {
     return shops.findShop(e.plant).filter(shop -> shop.dataStamp() == e.dataStamp).isEmpty();
   }
 
-  /** Notes why a draft waits for the planner. */
+  /** Leaves a draft that could not be decided on to the planner. */
   @Transactional
   void hold(String id, String reason) {
     Optional.ofNullable(entities.find(PlanEntity.class, id, LockModeType.PESSIMISTIC_WRITE))
-        .filter(e -> e.state.equals(PlanState.DRAFT.word()))
-        .ifPresent(e -> e.held = reason);
+        .filter(e -> e.decisionDue)
+        .ifPresent(
+            e -> {
+              e.decisionDue = false;
+              e.held = reason;
+            });
   }
 
   /** Notes that no plan came out. */

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import org.potlife.audit.AuditReport;
 import org.potlife.plan.PlanChange;
+import org.potlife.plan.PlanProgress;
 import org.potlife.plan.PlanState;
 import org.potlife.plan.PlanSummary;
 import org.potlife.plan.PlanWish;
@@ -99,6 +100,13 @@ class StoredPlans implements Plans {
   public StoredPlan getPlan(String plant, String id) {
     StoredShop shop = shops.getShop(plant);
     return stored(rows.get(plant, id), shop);
+  }
+
+  @Override
+  @Transactional
+  public PlanProgress getProgress(String plant, String id) {
+    PlanEntity e = rows.get(plant, id);
+    return new PlanProgress(e.id, PlanState.ofWord(e.state), mapping.progress(e));
   }
 
   @Override
