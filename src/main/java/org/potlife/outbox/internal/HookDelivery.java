@@ -59,7 +59,8 @@ class HookDelivery {
    */
   Optional<Duration> run(Key key, BooleanSupplier closing) throws InterruptedException {
     long begun = System.nanoTime();
-    while (!closing.getAsBoolean() && System.nanoTime() - begun < SLICE_NS) {
+    BooleanSupplier over = () -> closing.getAsBoolean() || System.nanoTime() - begun > SLICE_NS;
+    while (!over.getAsBoolean()) {
       Optional<Webhook> hook = hooks.find(key);
       if (hook.isEmpty()) {
         return Optional.empty();
@@ -69,7 +70,7 @@ class HookDelivery {
       if (page.isEmpty()) {
         return Optional.of(NET);
       }
-      Optional<Duration> wait = deliver(hook.get(), page);
+      Optional<Duration> wait = deliver(hook.get(), page, over);
       if (wait.isPresent()) {
         return wait;
       }
@@ -89,13 +90,16 @@ class HookDelivery {
         .isPresent();
   }
 
-  private Optional<Duration> deliver(Webhook hook, List<OutboxEvent> page)
+  private Optional<Duration> deliver(Webhook hook, List<OutboxEvent> page, BooleanSupplier over)
       throws InterruptedException {
     EventTypes wanted = EventTypes.parse(hook.types);
     long position = hook.position;
     for (OutboxEvent event : page) {
       if (!wanted.wants(event.type())) {
         continue;
+      }
+      if (over.getAsBoolean()) {
+        return Optional.of(Duration.ZERO);
       }
       int tries = position == hook.position ? hook.tries + 1 : 1;
       Instant now = clock.now();

@@ -51,6 +51,7 @@ class HookJobs {
   private final Hooks hooks;
   private final DataSource dataSource;
   private final Duration kept;
+  private final Duration keptForHooks;
 
   // the library's clock, not the service's: heartbeats are compared between machines
   private final Clock clock = new SystemClock();
@@ -65,11 +66,13 @@ class HookJobs {
       HookDelivery delivery,
       Hooks hooks,
       DataSource dataSource,
-      @ConfigProperty(name = "potlife.events.kept", defaultValue = "14D") Duration kept) {
+      @ConfigProperty(name = "potlife.events.kept", defaultValue = "14D") Duration kept,
+      @ConfigProperty(name = "potlife.webhooks.kept", defaultValue = "60D") Duration keptForHooks) {
     this.delivery = delivery;
     this.hooks = hooks;
     this.dataSource = dataSource;
     this.kept = kept;
+    this.keptForHooks = keptForHooks;
   }
 
   void start(@Observes StartupEvent event) {
@@ -149,7 +152,7 @@ class HookJobs {
   }
 
   private void tidy() {
-    int removed = hooks.removeOlderThan(kept.toSeconds());
+    int removed = hooks.removeOlderThan(kept.toSeconds(), keptForHooks.toSeconds());
     if (removed > 0) {
       LOG.infof("%d events older than %s were removed from the outbox", removed, kept);
     }

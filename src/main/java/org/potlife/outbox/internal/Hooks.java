@@ -142,18 +142,28 @@ class Hooks {
   }
 
   /**
-   * Removes events that are older than what is kept, but none that a hook still has to get.
+   * Removes events that are older than what is kept; those that a hook still has to get, and dead
+   * letters, when they are older than what is kept for hooks.
    *
-   * @return how many
+   * @param kept age in seconds
+   * @param keptForHooks age in seconds
+   * @return how many events
    */
   @Transactional
-  int removeOlderThan(long seconds) {
+  int removeOlderThan(long kept, long keptForHooks) {
+    entities
+        .createNativeQuery(
+            "delete from dead_letter where last_try_at < now() - :seconds * interval '1 second'")
+        .setParameter("seconds", keptForHooks)
+        .executeUpdate();
     return entities
         .createNativeQuery(
-            "delete from outbox_event e where e.recorded_at < now() - :seconds * interval '1 second'"
-                + " and e.seq <= coalesce((select min(w.position) from webhook w"
-                + " where w.plant = e.plant), e.seq)")
-        .setParameter("seconds", seconds)
+            "delete from outbox_event e where e.recorded_at < now() - :kept * interval '1 second'"
+                + " and (e.seq <= coalesce((select min(w.position) from webhook w"
+                + " where w.plant = e.plant), e.seq)"
+                + " or e.recorded_at < now() - :hooks * interval '1 second')")
+        .setParameter("kept", kept)
+        .setParameter("hooks", keptForHooks)
         .executeUpdate();
   }
 }

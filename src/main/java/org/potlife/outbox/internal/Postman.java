@@ -64,9 +64,15 @@ class Postman {
    */
   Optional<String> post(Webhook hook, long seq, String event, int tries, Instant now)
       throws InterruptedException {
+    URI address = URI.create(hook.url);
+    // looked up anew each time: a name may lead elsewhere than when the hook was set
+    Optional<String> barred = HookAddress.barred(address);
+    if (barred.isPresent()) {
+      return barred;
+    }
     byte[] body = event.getBytes(StandardCharsets.UTF_8);
     HttpRequest request =
-        HttpRequest.newBuilder(URI.create(hook.url))
+        HttpRequest.newBuilder(address)
             .timeout(timeout)
             .header("Content-Type", "application/cloudevents+json")
             .header("User-Agent", "Potlife")

@@ -22,6 +22,9 @@ final class StreamReader {
   private static final Duration HEARTBEAT = Duration.ofSeconds(15);
   private static final long LONGEST_WRITE_NS = Duration.ofSeconds(30).toNanos();
 
+  /** Who may read is asked when a stream begins: a token that was revoked ends with its stream. */
+  private static final long LONGEST_STREAM_NS = Duration.ofMinutes(10).toNanos();
+
   private final String plant;
   private final StreamHub hub;
   private final OutboxReader outbox;
@@ -29,6 +32,7 @@ final class StreamReader {
   private final LongSupplier nanos;
   private final Tail tail;
 
+  private final long openedNs;
   private final Gap gap;
   private volatile long position;
   private boolean first = true;
@@ -71,6 +75,7 @@ final class StreamReader {
     this.outbox = outbox;
     this.cutOff = cutOff;
     this.nanos = nanos;
+    openedNs = nanos.getAsLong();
     tail = hub.tail(plant);
     Kept kept = outbox.kept(plant);
     long asked = after.orElse(kept.last());
@@ -98,7 +103,7 @@ final class StreamReader {
 
   private Uni<Page> next() {
     writingSinceNs = 0;
-    if (hub.closing()) {
+    if (hub.closing() || nanos.getAsLong() - openedNs > LONGEST_STREAM_NS) {
       return Uni.createFrom().item(new Page(List.of(), position, null, true));
     }
     if (first) {

@@ -100,6 +100,20 @@ class StreamReaderTest {
   }
 
   @Test
+  void afterTenMinutesTheReaderHasToComeAgainAndSayWhoItIs() {
+    AssertSubscriber<Page> taker = taking(reader(EVENTS - 120), 2);
+    taker.awaitItems(2, Duration.ofSeconds(30));
+
+    pass(Duration.ofMinutes(11));
+    taker.request(10);
+
+    taker.awaitCompletion(Duration.ofSeconds(30));
+    assertThat(taker.getLastItem().ended()).isTrue();
+    assertThat(taker.getLastItem().upTo()).as("from where it goes on").isEqualTo(EVENTS - 70);
+    assertThat(hub.openStreams()).isZero();
+  }
+
+  @Test
   void whenTheServiceEndsEveryStreamEnds() {
     AssertSubscriber<Page> idle = taking(reader(EVENTS), Long.MAX_VALUE);
     idle.awaitItems(1, Duration.ofSeconds(30));
