@@ -14,6 +14,7 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Media;
 import io.quarkus.test.junit.QuarkusTest;
+import io.restassured.path.json.JsonPath;
 import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.microprofile.config.ConfigProvider;
@@ -258,7 +259,10 @@ class ScreensTest {
 
     assertThat(page.locator(".notice").last()).containsText("booked");
     assertThat(page.locator("#stale")).isVisible();
-    assertThat(form.locator("option[value='" + screen + "']")).hasCount(0);
+    JsonPath told = plant.api().get("/api/v1/plants/" + plant.id() + "/events").jsonPath();
+    String broken = "events.find { it.type == 'org.potlife.screen.broken' }.";
+    assertThat(told.getString(broken + "data.screen")).isEqualTo(screen);
+    assertThat(told.getString(broken + "state")).isEqualTo("applied");
   }
 
   @Test
