@@ -2,7 +2,6 @@ package org.potlife.planning;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
-import java.util.function.Consumer;
 import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.Outcome;
 import org.potlife.simulation.Problem;
@@ -77,7 +76,7 @@ final class Annealing {
   private final Lines lines;
   private final LineMoves moves;
   private final LineGuess guess;
-  private final Consumer<Outcome> improved;
+  private final Incumbent incumbent;
 
   private final int[][] begun;
   private final int[] begunLengths;
@@ -93,10 +92,10 @@ final class Annealing {
   private double lateTemperature;
   private double costTemperature;
 
-  Annealing(Problem problem, boolean verify, long seed, Budget budget, Consumer<Outcome> improved) {
+  Annealing(Problem problem, boolean verify, long seed, Budget budget, Incumbent incumbent) {
     this.problem = problem;
     this.budget = budget;
-    this.improved = improved;
+    this.incumbent = incumbent;
     evaluator = new SequenceEvaluator(problem, verify);
     random = new SplittableRandom(seed);
     lines = new Lines(problem.presses().length, problem.movable());
@@ -107,9 +106,9 @@ final class Annealing {
     begunLengths = new int[begun.length];
   }
 
-  /** The best plan found within the budget; never worse than the first. */
-  Dispatch.Plan improve(Dispatch.Plan first) {
-    best = first;
+  /** Looks for plans that are better than the best so far. */
+  void improve() {
+    best = incumbent.best();
     limitMoves();
     double work = FIRST * problem.movable();
     while (!budget.over()) {
@@ -121,10 +120,10 @@ final class Annealing {
       }
       Outcome before = best.outcome();
       round(used, Math.max(1e-9, length));
+      best = incumbent.best();
       heat = best.outcome().equals(before) ? Math.min(MOST_HEAT, heat * 2) : 1;
       work = Math.min(work * GROWTH, MOST * problem.movable());
     }
-    return best;
   }
 
   private void round(double from, double length) {
@@ -353,7 +352,7 @@ final class Annealing {
     current = outcome;
     if (outcome.compareTo(best.outcome()) < 0) {
       best = new Dispatch.Plan(lines.copyOfRuns(), lines.lengths().clone(), outcome);
-      improved.accept(outcome);
+      incumbent.offer(best);
     }
   }
 }

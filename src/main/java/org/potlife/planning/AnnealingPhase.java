@@ -2,6 +2,7 @@ package org.potlife.planning;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.optaplanner.core.api.score.director.ScoreDirector;
 import org.optaplanner.core.impl.phase.custom.CustomPhaseCommand;
 
@@ -11,16 +12,16 @@ import org.optaplanner.core.impl.phase.custom.CustomPhaseCommand;
  */
 final class AnnealingPhase implements CustomPhaseCommand<Schedule> {
 
-  private final Annealing annealing;
+  private final UnaryOperator<Dispatch.Plan> improvement;
 
-  AnnealingPhase(Annealing annealing) {
-    this.annealing = annealing;
+  AnnealingPhase(UnaryOperator<Dispatch.Plan> improvement) {
+    this.improvement = improvement;
   }
 
   @Override
   public void changeWorkingSolution(ScoreDirector<Schedule> director) {
     Schedule schedule = director.getWorkingSolution();
-    Dispatch.Plan best = annealing.improve(Search.plan(schedule));
+    Dispatch.Plan best = improvement.apply(Search.plan(schedule));
     for (PressLine line : schedule.lines()) {
       change(director, line, List.of());
     }

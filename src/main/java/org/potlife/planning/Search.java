@@ -3,6 +3,7 @@ package org.potlife.planning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.optaplanner.core.api.score.buildin.hardmediumsoftlong.HardMediumSoftLongScore;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.phase.custom.CustomPhaseConfig;
@@ -19,23 +20,28 @@ final class Search {
 
   private final Problem problem;
   private final boolean verify;
+  private final int searches;
 
   /**
    * @param verify whether each evaluation is compared with a simulation from the start, and the
    *     solver checks itself
+   * @param searches how many search side by side
    */
-  Search(Problem problem, boolean verify) {
+  Search(Problem problem, boolean verify, int searches) {
     this.problem = problem;
     this.verify = verify;
+    this.searches = searches;
   }
 
   /**
    * The best plan found within the budget; never worse than the first.
    *
-   * @param improved told of each better outcome
+   * @param budgets a budget for each that searches, asked for on its thread
+   * @param improved told of each better outcome, one at a time, on any thread
    */
-  Dispatch.Plan improve(Dispatch.Plan first, long seed, Budget budget, Consumer<Outcome> improved) {
-    Annealing annealing = new Annealing(problem, verify, seed, budget, improved);
+  Dispatch.Plan improve(
+      Dispatch.Plan first, long seed, Supplier<Budget> budgets, Consumer<Outcome> improved) {
+    SideBySide team = new SideBySide(problem, verify, searches);
     SolverConfig config =
         new SolverConfig()
             .withSolutionClass(Schedule.class)
@@ -46,7 +52,10 @@ final class Search {
             .withRandomSeed(seed)
             .withPhases(
                 new CustomPhaseConfig()
-                    .withCustomPhaseCommandList(List.of(new AnnealingPhase(annealing))));
+                    .withCustomPhaseCommandList(
+                        List.of(
+                            new AnnealingPhase(
+                                plan -> team.improve(plan, seed, budgets, improved)))));
     Schedule start = schedule(first, new SearchDesk(problem));
     return plan(SolverFactory.<Schedule>create(config).buildSolver().solve(start));
   }

@@ -1,7 +1,9 @@
 package org.potlife.planning;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Inject;
 import java.util.Optional;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.simulation.Outcome;
 import org.potlife.simulation.Problem;
@@ -12,6 +14,22 @@ import org.potlife.simulation.Problem;
  */
 @ApplicationScoped
 public class SearchPlanner implements Planner {
+
+  private final int searches;
+
+  /** Searches on one thread: the same request with the same number of changes, the same plan. */
+  public SearchPlanner() {
+    this(1);
+  }
+
+  /**
+   * @param searches how many search side by side
+   */
+  @Inject
+  public SearchPlanner(
+      @ConfigProperty(name = "potlife.solver.searches", defaultValue = "1") int searches) {
+    this.searches = Math.max(1, searches);
+  }
 
   @Override
   public PlanSheet solve(PlanRequest request, SolveWatch watch) {
@@ -88,14 +106,14 @@ public class SearchPlanner implements Planner {
         outcome.costMilli() / 1000.0);
   }
 
-  private static Dispatch.Plan search(
+  private Dispatch.Plan search(
       MappedProblem mapped, Dispatch.Plan first, long begun, SolveWatch watch) {
     PlanRequest request = mapped.request();
-    return new Search(mapped.problem(), false)
+    return new Search(mapped.problem(), false, searches)
         .improve(
             first,
             request.seed(),
-            Budget.ofSeconds(request.solveSeconds(), watch::stopRequested),
+            () -> Budget.ofSeconds(request.solveSeconds(), watch::stopRequested),
             outcome -> watch.improved(progress(begun, outcome, mapped)));
   }
 }

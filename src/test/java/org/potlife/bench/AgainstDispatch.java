@@ -40,7 +40,7 @@ final class AgainstDispatch {
         Found start = BareSearch.dispatched(problem);
         List<Timed> runs = new ArrayList<>();
         for (int seed = 1; seed <= settings.seeds(); seed++) {
-          runs.add(BareSearch.timed(problem, start, seed, seconds, settings.cpuClock()));
+          runs.add(BareSearch.timed(problem, start, seed, settings.allowed(seconds)));
         }
         double reference = AgainstProof.late(start);
         ten.add(Figures.ratio(after(runs, 10), reference));
@@ -131,8 +131,7 @@ final class AgainstDispatch {
         List<Double> late = new ArrayList<>();
         List<Double> cost = new ArrayList<>();
         for (int seed = 1; seed <= seeds; seed++) {
-          Found found =
-              BareSearch.timed(problem, start, seed, seconds, settings.cpuClock()).found();
+          Found found = BareSearch.timed(problem, start, seed, settings.allowed(seconds)).found();
           late.add((double) found.outcome().weightedLateMinutes());
           cost.add(found.outcome().costMilli() / 1000.0);
         }

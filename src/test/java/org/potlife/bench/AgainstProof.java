@@ -134,7 +134,7 @@ final class AgainstProof {
 
   static Timed search(Problem problem, int seed, double seconds, Settings settings) {
     return BareSearch.timed(
-        problem, BareSearch.dispatched(problem), seed, seconds, settings.cpuClock());
+        problem, BareSearch.dispatched(problem), seed, settings.allowed(seconds));
   }
 
   static long late(Found found) {

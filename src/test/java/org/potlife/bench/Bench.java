@@ -45,7 +45,8 @@ public final class Bench {
             """
             parts: %s
             settings, as key=value: seconds, seeds, instances, sizes (comma between), reference
-            (seconds of CP-SAT), dryer (tight or roomy), folder (published instances), out, clock (wall or cpu)"""
+            (seconds of CP-SAT), dryer (tight or roomy), folder (published instances), out, clock (wall or cpu),
+            threads (searches of ours side by side)"""
                 .formatted(String.join(" ", PARTS.keySet())));
         return;
       }

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.potlife.outside.CompleteCase;
 import org.potlife.planning.BareSearch;
+import org.potlife.planning.BareSearch.Allowed;
 import org.potlife.simulation.Problem;
 import org.potlife.simulation.Simulation;
 
@@ -42,7 +43,8 @@ class BenchTest {
   void aSearchIsNotWorseThanTheDispatchRuleThatItBeginsWith() {
     Problem problem = BareSearch.problem(BenchPlant.request(40, 1, 0));
     BareSearch.Found start = BareSearch.dispatched(problem);
-    BareSearch.Found found = BareSearch.timed(problem, start, 1, 0.1, false).found();
+    BareSearch.Found found =
+        BareSearch.timed(problem, start, 1, new Allowed(0.1, false, 2)).found();
     assertThat(found.outcome()).isLessThanOrEqualTo(start.outcome());
     assertThat(new Simulation(problem).run(found.sequences(), found.lengths(), null))
         .isEqualTo(found.outcome());

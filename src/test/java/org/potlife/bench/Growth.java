@@ -7,7 +7,6 @@ import java.util.List;
 import org.potlife.planning.BareSearch;
 import org.potlife.planning.BareSearch.Timed;
 import org.potlife.planning.PlanRequest;
-import org.potlife.planning.SearchPlanner;
 import org.potlife.planning.SolveWatch;
 import org.potlife.simulation.Problem;
 import org.potlife.simulation.Simulation;
@@ -33,7 +32,7 @@ final class Growth {
     for (int size : settings.sizes(50, 100, 200, 500, 1000, 2000)) {
       Problem problem = BareSearch.problem(BenchPlant.request(size, 1, 0));
       var start = BareSearch.dispatched(problem);
-      Timed timed = BareSearch.timed(problem, start, 1, seconds, settings.cpuClock());
+      Timed timed = BareSearch.timed(problem, start, 1, settings.allowed(seconds));
       double move = seconds * 1e6 / timed.evaluations();
       double full = full(problem, start, seconds / 4);
       sizes.add((double) size);
@@ -70,7 +69,7 @@ final class Growth {
               .toList();
       pools.forEach(java.lang.management.MemoryPoolMXBean::resetPeakUsage);
       PlanRequest request = BenchPlant.request(size, 1, seconds);
-      var sheet = new SearchPlanner().solve(request, SolveWatch.none());
+      var sheet = settings.planner().solve(request, SolveWatch.none());
       long most = pools.stream().mapToLong(pool -> pool.getPeakUsage().getUsed()).sum();
       long after =
           pools.stream()

@@ -1,6 +1,5 @@
 package org.potlife.bench;
 
-import java.lang.management.ManagementFactory;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalTime;
@@ -9,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import org.potlife.planning.PlanRequest;
-import org.potlife.planning.SearchPlanner;
 import org.potlife.planning.SolveWatch;
 import org.potlife.planning.WhatIf;
 import org.potlife.planning.WhatIf.DueAt;
@@ -38,7 +36,7 @@ final class Questions {
     for (int size : settings.sizes(150)) {
       for (int instance = 1; instance <= settings.instances(); instance++) {
         PlanRequest first = BenchPlant.request(size, instance, 5);
-        PlanSheet inForce = new SearchPlanner().solve(first, SolveWatch.none());
+        PlanSheet inForce = settings.planner().solve(first, SolveWatch.none());
         PlanRequest request = anHourLater(first, inForce, seconds);
         table.add(
             size,
@@ -82,12 +80,9 @@ final class Questions {
   }
 
   private static double answered(Settings settings, PlanRequest request, Question question) {
-    LongSupplier clock =
-        settings.cpuClock()
-            ? ManagementFactory.getThreadMXBean()::getCurrentThreadCpuTime
-            : System::nanoTime;
+    LongSupplier clock = settings.clock();
     long begun = clock.getAsLong();
-    WhatIf.of(new SearchPlanner(), request, question);
+    WhatIf.of(settings.planner(), request, question);
     return (clock.getAsLong() - begun) / 1e9;
   }
 }

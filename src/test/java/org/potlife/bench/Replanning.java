@@ -9,7 +9,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.potlife.order.Order;
 import org.potlife.planning.PlanRequest;
-import org.potlife.planning.SearchPlanner;
 import org.potlife.planning.SolveWatch;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.sheet.PlanSheet.RunLine;
@@ -35,11 +34,11 @@ final class Replanning {
     for (int size : settings.sizes(500)) {
       for (int instance = 1; instance <= settings.instances(); instance++) {
         PlanRequest first = BenchPlant.request(size, instance, longSeconds);
-        PlanSheet published = new SearchPlanner().solve(first, SolveWatch.none());
+        PlanSheet published = settings.planner().solve(first, SolveWatch.none());
         PlanRequest event = afterRushOrder(first, published, instance);
-        double whole = late(solve(event, longSeconds));
-        PlanSheet soon = solve(event, 1);
-        PlanSheet later = solve(event, 10);
+        double whole = late(solve(settings, event, longSeconds));
+        PlanSheet soon = solve(settings, event, 1);
+        PlanSheet later = solve(settings, event, 10);
         table.add(
             size,
             instance,
@@ -55,8 +54,9 @@ final class Replanning {
     report.table("replan", table);
   }
 
-  private static PlanSheet solve(PlanRequest event, int seconds) {
-    return new SearchPlanner()
+  private static PlanSheet solve(Settings settings, PlanRequest event, int seconds) {
+    return settings
+        .planner()
         .solve(
             new PlanRequest(
                 event.shop(),

@@ -1,5 +1,6 @@
 package org.potlife.bench;
 
+import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -7,6 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.LongSupplier;
+import org.potlife.planning.BareSearch.Allowed;
+import org.potlife.planning.SearchPlanner;
 
 /** What is to be measured: names of parts, and {@code key=value} for all that differs. */
 record Settings(List<String> parts, Map<String, String> values) {
@@ -47,9 +51,27 @@ record Settings(List<String> parts, Map<String, String> values) {
     return number("seeds", 5);
   }
 
-  /** Whether our searches are timed by what the thread was given instead of by the wall. */
-  boolean cpuClock() {
+  /** A planner with as many searches side by side. */
+  SearchPlanner planner() {
+    return new SearchPlanner(number("threads", 1));
+  }
+
+  /** A clock of nanoseconds: the wall's, or what this thread was given. */
+  LongSupplier clock() {
+    return isByThread()
+        ? ManagementFactory.getThreadMXBean()::getCurrentThreadCpuTime
+        : System::nanoTime;
+  }
+
+  private boolean isByThread() {
     return "cpu".equals(values.get("clock"));
+  }
+
+  /**
+   * What a search of ours may use: so many seconds by the wall or of its threads, so many threads.
+   */
+  Allowed allowed(double seconds) {
+    return new Allowed(seconds, isByThread(), number("threads", 1));
   }
 
   Optional<Path> folder() {

@@ -2,6 +2,7 @@ package org.potlife.planning;
 
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.LongSupplier;
 import org.potlife.simulation.Outcome;
@@ -59,26 +60,44 @@ public final class BareSearch {
   /** A better plan was found. */
   public record Point(double seconds, Outcome outcome) {}
 
-  /**
-   * Searches on from a start for a time.
-   *
-   * @param cpu whether seconds are those that the thread was given, for a machine under load
-   */
-  public static Timed timed(Problem problem, Found start, long seed, double seconds, boolean cpu) {
-    LongSupplier clock =
-        cpu ? ManagementFactory.getThreadMXBean()::getCurrentThreadCpuTime : System::nanoTime;
-    long begun = clock.getAsLong();
+  /** How long searches may take, by which clock, and how many search side by side. */
+  public record Allowed(double seconds, boolean cpu, int searches) {
+
+    /** Nanoseconds since a thread first asked, or since now. */
+    private LongSupplier clock() {
+      if (!cpu) {
+        long begun = System.nanoTime();
+        return () -> System.nanoTime() - begun;
+      }
+      LongSupplier given = ManagementFactory.getThreadMXBean()::getCurrentThreadCpuTime;
+      ThreadLocal<Long> begun = ThreadLocal.withInitial(given::getAsLong);
+      return () -> {
+        long first = begun.get();
+        return given.getAsLong() - first;
+      };
+    }
+  }
+
+  /** Searches on from a start for a time. */
+  public static Timed timed(Problem problem, Found start, long seed, Allowed allowed) {
+    LongSupplier clock = allowed.clock();
+    clock.getAsLong();
     List<Point> curve = new ArrayList<>();
     curve.add(new Point(0, start.outcome()));
-    Budget budget = Budget.ofSeconds(seconds, clock, () -> false);
+    List<Budget> budgets = Collections.synchronizedList(new ArrayList<>());
     Dispatch.Plan plan =
-        new Search(problem, false)
+        new Search(problem, false, allowed.searches())
             .improve(
                 plan(start),
                 seed,
-                budget,
-                outcome -> curve.add(new Point((clock.getAsLong() - begun) / 1e9, outcome)));
-    return new Timed(found(plan), budget.evaluations(), curve);
+                () -> {
+                  Budget budget = Budget.ofSeconds(allowed.seconds(), clock, () -> false);
+                  budgets.add(budget);
+                  return budget;
+                },
+                outcome -> curve.add(new Point(clock.getAsLong() / 1e9, outcome)));
+    return new Timed(
+        found(plan), budgets.stream().mapToLong(Budget::evaluations).sum(), List.copyOf(curve));
   }
 
   /** The running plan with new runs put in; what a replanning starts from. */
@@ -89,8 +108,8 @@ public final class BareSearch {
   private static Found improved(
       Problem problem, Found start, long seed, long evaluations, boolean asserted) {
     return found(
-        new Search(problem, asserted)
-            .improve(plan(start), seed, Budget.ofEvaluations(evaluations), outcome -> {}));
+        new Search(problem, asserted, 1)
+            .improve(plan(start), seed, () -> Budget.ofEvaluations(evaluations), outcome -> {}));
   }
 
   private static Dispatch.Plan plan(Found found) {
