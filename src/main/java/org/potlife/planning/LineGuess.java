@@ -132,7 +132,37 @@ final class LineGuess {
     }
   }
 
-  private long late(int run, int ends) {
+  /** Set-up of a run behind another one, s. */
+  int setUpS(int before, int run, int press) {
+    return times.setUpS(before, run, press);
+  }
+
+  /** What is mounted on a press before its first run. */
+  int mounted(int press) {
+    return problem.presses()[press].mounted();
+  }
+
+  /** When a press takes its first run, s. */
+  int openAt(int press) {
+    return times.openAt(press);
+  }
+
+  /**
+   * When a run ends on a press, s.
+   *
+   * @param free when the run before it ends, s
+   * @param setUp s
+   */
+  int endAfter(int free, int run, int press, int setUp) {
+    StaffedTime staffed = problem.presses()[press].staffed();
+    int work = Math.max(0, setUp + printS[press][run] + slower[run]);
+    int from = Math.max(free, problem.runs()[run].garmentsFrom() - setUp);
+    // it may wait for days, but what it does itself stays within one span
+    return staffed.addInSpan(waited[run] == 0 ? from : staffed.add(from, waited[run]), work);
+  }
+
+  /** Weighted late minutes of a run that ends at a time, s. */
+  long late(int run, int ends) {
     return ends > due[run] ? (ends - (long) due[run] + 59) / 60 * weight[run] : 0;
   }
 
@@ -153,7 +183,6 @@ final class LineGuess {
   }
 
   private void follow(int which, int press) {
-    StaffedTime staffed = problem.presses()[press].staffed();
     int[] line = lines.runs()[press];
     int first = lines.changedFrom(which);
     int before = first == 0 ? problem.presses()[press].mounted() : line[first - 1];
@@ -163,10 +192,7 @@ final class LineGuess {
     for (int place = first; place < lines.length(press); place++) {
       int run = line[place];
       int setUp = times.setUpS(before, run, press);
-      int work = Math.max(0, setUp + printS[press][run] + slower[run]);
-      int from = Math.max(free, problem.runs()[run].garmentsFrom() - setUp);
-      // it may wait for days, but what it does itself stays within one span
-      free = staffed.addInSpan(waited[run] == 0 ? from : staffed.add(from, waited[run]), work);
+      free = endAfter(free, run, press, setUp);
       late += late(run, free);
       setUps += setUp;
       newEnd[which][place] = free;
