@@ -79,9 +79,27 @@ public record CloseOut(
    */
   public record InkLoss(int lostG, double cost, String currency, List<OfInk> inks) {
 
-    /** Of one ink. */
+    /**
+     * Of one ink.
+     *
+     * @param discardedG thrown away, g
+     * @param unaccountedG missing when the container was empty, g
+     * @param pastPotLifeG left in a batch whose pot life is over, g
+     * @param cost of all three, in the plant's currency
+     */
     public record OfInk(
-        String ink, int discardedG, int unaccountedG, int pastPotLifeG, double cost) {}
+        String ink, int discardedG, int unaccountedG, int pastPotLifeG, double cost) {
+
+      /** All that came to nothing, g. */
+      public int allG() {
+        return discardedG + unaccountedG + pastPotLifeG;
+      }
+
+      /** What so many of its grams cost. */
+      public double costOf(int grams) {
+        return allG() == 0 ? 0 : cost * grams / allG();
+      }
+    }
   }
 
   /** What is carried over into the next day. */

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.potlife.closeout.CloseOut;
+import org.potlife.closeout.CloseOuts;
 import org.potlife.closeout.DayFigures;
 import org.potlife.closeout.KeptPromises;
 import org.potlife.closeout.LostInk;
@@ -33,7 +34,7 @@ import org.potlife.shop.Shops;
 
 /** Reads together what a close-out is made from. */
 @ApplicationScoped
-class DayBooks {
+class DayBooks implements CloseOuts {
 
   /** A batch comes into the book this long before its pot life ends, at most. */
   private static final Duration BATCHES_BEFORE = Duration.ofDays(14);
@@ -55,8 +56,9 @@ class DayBooks {
     this.clock = clock;
   }
 
+  @Override
   @Transactional
-  CloseOut closeOut(String plant, LocalDate day) {
+  public CloseOut closeOut(String plant, LocalDate day) {
     Shop shop = shops.getShop(plant).shop();
     Instant now = clock.instant();
     Instant from = day.atStartOfDay(shop.timeZone()).toInstant();

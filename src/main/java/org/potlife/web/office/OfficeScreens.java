@@ -22,5 +22,5 @@ final class OfficeScreens {
 
   static native TemplateInstance shop(Shell shell);
 
-  static native TemplateInstance daysEnd(Shell shell, DaysEndScreen.Ink ink, WallTime time);
+  static native TemplateInstance daysEnd(Shell shell, DayReport report, DayInk ink, WallTime time);
 }
