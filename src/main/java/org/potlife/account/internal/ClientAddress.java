@@ -1,5 +1,6 @@
 package org.potlife.account.internal;
 
+import io.vertx.ext.web.RoutingContext;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
 import java.util.Arrays;
@@ -10,6 +11,11 @@ final class ClientAddress {
   private static final int IPV6_NETWORK_BYTES = 8;
 
   private ClientAddress() {}
+
+  /** The sender's address, in figures. */
+  static String of(RoutingContext request) {
+    return request.request().remoteAddress().hostAddress();
+  }
 
   /**
    * The address itself, and of IPv6 the network of 64 bits: a single machine has a whole one to

@@ -8,11 +8,10 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.TreeMap;
 
 /**
- * Failures to sign in, in a row, per account name and per address. An attempt is booked as a
- * failure before the password is looked at, so that many at once gain nothing.
+ * Failures to sign in, in a row. An attempt is booked as a failure before the password is looked
+ * at, so that many at once gain nothing.
  */
 @ApplicationScoped
 class Failures {
@@ -34,41 +33,41 @@ class Failures {
    * @return how long is to be waited before the next; zero when this one is booked and may go on
    */
   @Transactional
-  Duration book(String name, String address) {
+  Duration book(Counted attempt) {
     Instant now = clock.instant();
     forgetOld(now);
-    // in the order of their keys: two attempts never wait for each other in a circle
-    TreeMap<String, LockOut> rules = new TreeMap<>();
-    rules.put(ofName(name), LockOut.OF_ACCOUNT);
-    rules.put(ofAddress(address), LockOut.OF_ADDRESS);
     Duration wait = Duration.ZERO;
-    for (var rule : rules.entrySet()) {
+    // in the order of their keys: two attempts never wait for each other in a circle
+    for (var rule : attempt.rules().entrySet()) {
       Duration left = left(rule.getKey(), rule.getValue(), now);
       wait = left.compareTo(wait) > 0 ? left : wait;
     }
     if (wait.isZero()) {
-      rules.forEach((key, rule) -> count(key, rule, now));
+      attempt.rules().forEach((key, rule) -> count(key, rule, now));
     }
     return wait;
   }
 
-  /** Takes the attempt back: the password was right. */
+  /** Takes the attempt back: the password was right. Others' failures stay counted. */
   @Transactional
-  void succeed(String name, String address) {
-    forget(name);
-    entities
-        .createNativeQuery(
-            "update sign_in_failure set failures = greatest(failures - 1, 0) where kept = ?1")
-        .setParameter(1, ofAddress(address))
-        .executeUpdate();
+  void succeed(Counted attempt) {
+    attempt.rules().forEach(this::succeed);
   }
 
-  /** Forgets the failures of an account. */
+  private void succeed(String key, LockOut rule) {
+    String sql =
+        rule.equals(LockOut.OF_ADDRESS)
+            ? "update sign_in_failure set failures = greatest(failures - 1, 0) where kept = ?1"
+            : "delete from sign_in_failure where kept = ?1";
+    entities.createNativeQuery(sql).setParameter(1, key).executeUpdate();
+  }
+
+  /** Forgets all failures of an account. */
   @Transactional
   void forget(String name) {
     entities
-        .createNativeQuery("delete from sign_in_failure where kept = ?1")
-        .setParameter(1, ofName(name))
+        .createNativeQuery("delete from sign_in_failure where kept like ?1")
+        .setParameter(1, Counted.accountKey(name) + "%")
         .executeUpdate();
   }
 
@@ -111,17 +110,11 @@ class Failures {
   private void forgetOld(Instant now) {
     entities
         .createNativeQuery(
-            "delete from sign_in_failure where last_at < ?1 and failures < "
-                + LockOut.MOST_IN_A_ROW)
+            // only a sender's too many failures are kept, and these have the longer keys
+            "delete from sign_in_failure where last_at < ?1 and (length(kept) = 64 or failures < "
+                + LockOut.MOST_IN_A_ROW
+                + ")")
         .setParameter(1, now.minus(KEPT))
         .executeUpdate();
-  }
-
-  private static String ofName(String name) {
-    return Secret.kept("name " + name);
-  }
-
-  private static String ofAddress(String address) {
-    return Secret.kept("address " + ClientAddress.network(address));
   }
 }

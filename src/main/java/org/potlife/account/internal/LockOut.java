@@ -9,20 +9,26 @@ import java.time.Instant;
  *
  * @param free failures without a delay
  * @param longest the delay stops growing here
+ * @param daily whether there is one try a day once there were too many in a row
  */
-record LockOut(int free, Duration longest) {
+record LockOut(int free, Duration longest, boolean daily) {
 
-  /** Failures on one account. */
-  static final LockOut OF_ACCOUNT = new LockOut(5, Duration.ofMinutes(15));
+  private static final Duration LONGEST = Duration.ofMinutes(15);
+
+  /** Failures on one account from one network, or from one browser that is known to it. */
+  static final LockOut OF_SENDER = new LockOut(5, LONGEST, true);
+
+  /** Failures on one account from all browsers that are not known to it, wherever they are. */
+  static final LockOut OF_ACCOUNT = new LockOut(100, LONGEST, false);
 
   /** Failures from one address: a shop may share one, so there are more before it waits. */
-  static final LockOut OF_ADDRESS = new LockOut(30, Duration.ofMinutes(15));
+  static final LockOut OF_ADDRESS = new LockOut(30, LONGEST, false);
 
   private static final Duration FIRST = Duration.ofSeconds(30);
 
   /**
    * NIST SP 800-63B, section 5.2.2: no more than 100 consecutive failed attempts on an account.
-   * From there on one a day, unless an administrator sets a new password.
+   * From there on one a day for that sender, unless an administrator sets a new password.
    */
   static final int MOST_IN_A_ROW = 100;
 
@@ -37,7 +43,7 @@ record LockOut(int free, Duration longest) {
    * @return zero while there are few
    */
   Duration delay(int failures) {
-    if (failures >= MOST_IN_A_ROW) {
+    if (daily && failures >= MOST_IN_A_ROW) {
       return AFTER_MOST;
     }
     if (failures < free) {
@@ -57,6 +63,6 @@ record LockOut(int free, Duration longest) {
   /** Failures that still count at {@code now}. */
   int counting(int failures, Instant last, Instant now) {
     boolean old = now.isAfter(last.plus(FORGOTTEN_AFTER));
-    return old && failures < MOST_IN_A_ROW ? 0 : failures;
+    return old && !(daily && failures >= MOST_IN_A_ROW) ? 0 : failures;
   }
 }

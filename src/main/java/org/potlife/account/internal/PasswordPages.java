@@ -11,7 +11,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.jboss.resteasy.reactive.RestForm;
 
@@ -26,17 +25,14 @@ public class PasswordPages {
   private final OwnAccount own;
   private final SignIn signIn;
   private final Accounts accounts;
-  private final Sessions sessions;
-  private final SessionCookie cookie;
+  private final Welcome welcome;
 
   @Inject
-  PasswordPages(
-      OwnAccount own, SignIn signIn, Accounts accounts, Sessions sessions, SessionCookie cookie) {
+  PasswordPages(OwnAccount own, SignIn signIn, Accounts accounts, Welcome welcome) {
     this.own = own;
     this.signIn = signIn;
     this.accounts = accounts;
-    this.sessions = sessions;
-    this.cookie = cookie;
+    this.welcome = welcome;
   }
 
   @GET
@@ -71,19 +67,13 @@ public class PasswordPages {
     if (faults.isAny()) {
       return page(422, account, faults);
     }
-    accounts.setPassword(account.id(), chosen.password(), false);
-    return Response.seeOther(URI.create("/"))
-        .cookie(cookie.of(sessions.begin(account.id()), request))
-        .build();
+    return welcome.to("/", accounts.setPassword(account.id(), chosen.password(), false), request);
   }
 
   private void checkCurrent(
       Account account, String current, RoutingContext request, FormFaults faults) {
     SignIn.Attempt attempt =
-        signIn.attempt(
-            account.name(),
-            current == null ? "" : current,
-            request.request().remoteAddress().hostAddress());
+        signIn.attempt(account.name(), current == null ? "" : current, request);
     if (attempt.account().isEmpty()) {
       faults.add(
           "current",

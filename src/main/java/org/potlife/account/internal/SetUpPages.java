@@ -26,21 +26,14 @@ public class SetUpPages {
 
   private final SetUpLink link;
   private final Accounts accounts;
-  private final Sessions sessions;
-  private final SessionCookie cookie;
+  private final Welcome welcome;
   private final TrailDraft trail;
 
   @Inject
-  SetUpPages(
-      SetUpLink link,
-      Accounts accounts,
-      Sessions sessions,
-      SessionCookie cookie,
-      TrailDraft trail) {
+  SetUpPages(SetUpLink link, Accounts accounts, Welcome welcome, TrailDraft trail) {
     this.link = link;
     this.accounts = accounts;
-    this.sessions = sessions;
-    this.cookie = cookie;
+    this.welcome = welcome;
     this.trail = trail;
   }
 
@@ -93,9 +86,7 @@ public class SetUpPages {
       return notGood();
     }
     trail.by(first.get());
-    return Response.seeOther(URI.create("/accounts"))
-        .cookie(cookie.of(sessions.begin(first.get().id()), request))
-        .build();
+    return welcome.to("/accounts", first.get(), request);
   }
 
   private static Response page(int status, String secret, AccountForm form, FormFaults faults) {

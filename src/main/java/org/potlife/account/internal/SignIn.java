@@ -1,5 +1,6 @@
 package org.potlife.account.internal;
 
+import io.vertx.ext.web.RoutingContext;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.inject.Inject;
 import java.time.Duration;
@@ -19,11 +20,13 @@ class SignIn {
   private final Semaphore checks = new Semaphore(CHECKS_AT_ONCE);
   private final Accounts accounts;
   private final Failures failures;
+  private final KnownBrowser browsers;
 
   @Inject
-  SignIn(Accounts accounts, Failures failures) {
+  SignIn(Accounts accounts, Failures failures, KnownBrowser browsers) {
     this.accounts = accounts;
     this.failures = failures;
+    this.browsers = browsers;
   }
 
   /**
@@ -32,25 +35,32 @@ class SignIn {
    * @param account who it is; empty when name or password is wrong or one has to wait
    * @param toWait how long nobody may try again; zero when the password was looked at
    */
-  record Attempt(Optional<Account> account, Duration toWait) {}
+  record Attempt(Optional<Accounts.Known> account, Duration toWait) {}
 
   /**
+   * Looks at name and password.
+   *
    * @param typed name as it was typed in
-   * @param address of the sender, in figures
+   * @param request whose sender and cookies say who tries
    */
-  Attempt attempt(String typed, String password, String address) {
+  Attempt attempt(String typed, String password, RoutingContext request) {
     String name = Account.plainName(typed);
-    Duration wait = failures.book(name, address);
+    Optional<Accounts.Known> known = accounts.findActive(name);
+    Counted counted =
+        known
+            .flatMap(account -> browsers.find(account, request))
+            .map(shown -> Counted.ofKnown(name, shown))
+            .orElseGet(() -> Counted.ofStranger(name, ClientAddress.of(request)));
+    Duration wait = failures.book(counted);
     if (!wait.isZero()) {
       return new Attempt(Optional.empty(), wait);
     }
-    Optional<Accounts.Known> known = accounts.findActive(name);
     boolean right = check(password, known.map(Accounts.Known::passwordHash).orElse(NOBODYS));
     if (!right || known.isEmpty()) {
       return new Attempt(Optional.empty(), Duration.ZERO);
     }
-    failures.succeed(name, address);
-    return new Attempt(known.map(Accounts.Known::account), Duration.ZERO);
+    failures.succeed(counted);
+    return new Attempt(known, Duration.ZERO);
   }
 
   private boolean check(String password, String hash) {

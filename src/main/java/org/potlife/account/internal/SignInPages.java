@@ -33,16 +33,16 @@ public class SignInPages {
   private final SignIn signIn;
   private final Accounts accounts;
   private final Sessions sessions;
-  private final SessionCookie cookie;
+  private final Welcome welcome;
   private final TrailDraft trail;
 
   @Inject
   SignInPages(
-      SignIn signIn, Accounts accounts, Sessions sessions, SessionCookie cookie, TrailDraft trail) {
+      SignIn signIn, Accounts accounts, Sessions sessions, Welcome welcome, TrailDraft trail) {
     this.signIn = signIn;
     this.accounts = accounts;
     this.sessions = sessions;
-    this.cookie = cookie;
+    this.welcome = welcome;
     this.trail = trail;
   }
 
@@ -63,20 +63,17 @@ public class SignInPages {
       @RestForm String to,
       RoutingContext request) {
     String typed = name == null ? "" : name;
-    String address = request.request().remoteAddress().hostAddress();
-    SignIn.Attempt attempt = signIn.attempt(typed, password == null ? "" : password, address);
+    SignIn.Attempt attempt = signIn.attempt(typed, password == null ? "" : password, request);
     if (attempt.account().isEmpty()) {
-      LOG.infof("Sign-in refused to %s", address);
+      LOG.infof("Sign-in refused to %s", ClientAddress.of(request));
       return refused(attempt.toWait(), typed, to);
     }
-    Account account = attempt.account().get();
+    Account account = attempt.account().get().account();
     trail.by(account);
     // what the browser brought along is of no use any more: nobody rides on a planted session
     SessionCookie.in(request).ifPresent(sessions::end);
     String page = account.mustChange() ? PasswordPages.PASSWORD : LocalPath.orStart(to);
-    return Response.seeOther(URI.create(page))
-        .cookie(cookie.of(sessions.begin(account.id()), request))
-        .build();
+    return welcome.to(page, account, request);
   }
 
   private Response refused(Duration wait, String name, String to) {

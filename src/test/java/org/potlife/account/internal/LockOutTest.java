@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 class LockOutTest {
 
   private static final Instant EIGHT = Instant.parse("2026-12-01T08:00:00Z");
-  private final LockOut rule = LockOut.OF_ACCOUNT;
+  private final LockOut rule = LockOut.OF_SENDER;
 
   @Test
   void fourFailuresCostNothing() {
@@ -57,5 +57,14 @@ class LockOutTest {
   void aShopBehindOneAddressWaitsLater() {
     assertThat(LockOut.OF_ADDRESS.delay(29)).isZero();
     assertThat(LockOut.OF_ADDRESS.delay(30)).isEqualTo(Duration.ofSeconds(30));
+    assertThat(LockOut.OF_ADDRESS.delay(1000)).isEqualTo(Duration.ofMinutes(15));
+  }
+
+  @Test
+  void allStrangersTogetherWaitAfterAHundredAndNeverForADay() {
+    assertThat(LockOut.OF_ACCOUNT.delay(99)).isZero();
+    assertThat(LockOut.OF_ACCOUNT.delay(100)).isEqualTo(Duration.ofSeconds(30));
+    assertThat(LockOut.OF_ACCOUNT.delay(5000)).isEqualTo(Duration.ofMinutes(15));
+    assertThat(LockOut.OF_ACCOUNT.counting(5000, EIGHT, EIGHT.plus(Duration.ofHours(25)))).isZero();
   }
 }
