@@ -31,8 +31,21 @@ public interface OfficeWords {
   @Message("Take in a table")
   String takeTable();
 
-  @Message("No order fits.")
+  @Message("No order fits what is looked for.")
   String noneFound();
+
+  @Message("Look at all orders instead")
+  String lookAtAll();
+
+  @Message("There is no order here yet.")
+  String noOrders();
+
+  @Message("There is no order in this state.")
+  String noneInState();
+
+  @Message(
+      "The web shop or the ERP sends them over the interface, or you take in a table of them here.")
+  String howOrdersCome();
 
   @Message("Orders {first} to {last} of {all}, by due date")
   String found(int first, int last, int all);
@@ -75,6 +88,15 @@ public interface OfficeWords {
 
   @Message("Pages")
   String pages();
+
+  @Message("Page {page} of {pages}")
+  String pageOf(int page, int pages);
+
+  @Message("First page")
+  String pageFirst();
+
+  @Message("Last page")
+  String pageLast();
 
   @Message("Page before")
   String pageBefore();
@@ -222,55 +244,4 @@ public interface OfficeWords {
 
   @Message("yes")
   String yes();
-
-  @Message("Ink of the day")
-  String inkOfDay();
-
-  @Message("Nothing was told of this day's ink.")
-  String noInkTold();
-
-  @Message("Made")
-  String made();
-
-  @Message("Printed")
-  String printed();
-
-  @Message("On screens")
-  String onScreens();
-
-  @Message("Returned")
-  String returned();
-
-  @Message("Discarded")
-  String discarded();
-
-  @Message("Lost")
-  String lost();
-
-  @Message("Should be left")
-  String left();
-
-  @Message("Not closed yet")
-  String stillOpen();
-
-  @Message("Closed")
-  String closed();
-
-  @Message("Batch")
-  String batch();
-
-  @Message("Ink")
-  String ink();
-
-  @Message("use by")
-  String useBy();
-
-  @Message("emptied")
-  String emptied();
-
-  @Message("Empty")
-  String isEmpty();
-
-  @Message("Discard")
-  String discard();
 }

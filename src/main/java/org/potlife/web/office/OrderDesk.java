@@ -36,6 +36,33 @@ public record OrderDesk(
     }
   }
 
+  /**
+   * Where the page begins that shows what was asked for: the last one when it is beyond the end.
+   */
+  static int begin(int asked, int found) {
+    int last = found == 0 ? 0 : (found - 1) / PAGE * PAGE;
+    return Math.max(0, Math.min(asked, last));
+  }
+
+  /** Whether something was looked for, beyond the state. */
+  public boolean narrowed() {
+    return !text.isEmpty() || late;
+  }
+
+  /** Number of this page, from 1. */
+  public int page() {
+    return from / PAGE + 1;
+  }
+
+  public int pages() {
+    return Math.max(1, (found + PAGE - 1) / PAGE);
+  }
+
+  /** Where the last page begins. */
+  public int end() {
+    return begin(found, found);
+  }
+
   public int next() {
     return from + PAGE;
   }

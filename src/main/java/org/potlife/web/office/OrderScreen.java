@@ -77,9 +77,7 @@ public class OrderScreen {
         Job.ORDERS,
         shell ->
             OfficeScreens.orders(
-                shell,
-                desk(plant, state, text.strip(), late, Math.max(0, from)),
-                shell.times(shell.today())));
+                shell, desk(plant, state, text.strip(), late, from), shell.times(shell.today())));
   }
 
   @GET
@@ -116,7 +114,7 @@ public class OrderScreen {
         .toList();
   }
 
-  private OrderDesk desk(String plant, String state, String text, boolean late, int from) {
+  private OrderDesk desk(String plant, String state, String text, boolean late, int asked) {
     List<StoredOrder> all = all(plant, state);
     Map<String, Promise> promised = promises.listPromises(plant);
     List<OrderDesk.Row> found =
@@ -125,8 +123,9 @@ public class OrderScreen {
             .map(stored -> new OrderDesk.Row(stored, promised.get(stored.order().reference())))
             .filter(row -> !late || row.troubled())
             .toList();
+    int from = OrderDesk.begin(asked, found.size());
     return new OrderDesk(
-        found.subList(Math.min(from, found.size()), Math.min(from + OrderDesk.PAGE, found.size())),
+        found.subList(from, Math.min(from + OrderDesk.PAGE, found.size())),
         found.size(),
         all.size() >= LOOKED_AT,
         from,
