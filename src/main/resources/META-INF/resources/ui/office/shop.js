@@ -230,6 +230,6 @@ form.addEventListener("submit", async (submit) => {
   }
 });
 
-document.getElementById("shop-again").addEventListener("click", read);
+document.getElementById("shop-again").addEventListener("click", load);
 window.addEventListener("beforeunload", (leave) => { if (form.dataset.dirty) leave.preventDefault(); });
 load();
