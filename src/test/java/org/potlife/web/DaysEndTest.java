@@ -1,7 +1,6 @@
 package org.potlife.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.potlife.plan.PlanFixture.DAY;
 import static org.potlife.plan.PlanFixture.at;
@@ -16,9 +15,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,31 +24,15 @@ import org.potlife.order.Order;
 import org.potlife.plan.PlanFixture;
 import org.potlife.plan.PlannedPlant;
 import org.potlife.plan.SettableClock;
-import org.potlife.testing.ShopBrowser;
-import org.potlife.testing.ShopWindow;
+import org.potlife.testing.BrowserTest;
 
 /** How a day went, as the office sees it in the evening. */
 @QuarkusTest
-class DaysEndTest {
-
-  private static ShopBrowser browser;
+class DaysEndTest extends BrowserTest {
 
   private PlannedPlant plant;
   private JsonPath plan;
-  private ShopWindow window;
-  private Page page;
   private int told;
-
-  @BeforeAll
-  static void openTheBrowser() {
-    setDefaultAssertionTimeout(ShopWindow.PATIENCE_MS);
-    browser = ShopBrowser.open();
-  }
-
-  @AfterAll
-  static void closeTheBrowser() {
-    browser.close();
-  }
 
   @BeforeEach
   void theEveningBefore() {
@@ -62,16 +43,7 @@ class DaysEndTest {
 
   @AfterEach
   void releaseTheClock() {
-    window.close();
     SettableClock.release();
-  }
-
-  private void look(ColorScheme scheme) {
-    if (window != null) {
-      window.close();
-    }
-    window = new ShopWindow(browser, scheme);
-    page = window.page();
   }
 
   private void open(String query) {

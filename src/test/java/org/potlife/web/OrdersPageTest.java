@@ -1,20 +1,15 @@
 package org.potlife.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.potlife.plan.PlanFixture.at;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import io.quarkus.test.junit.QuarkusTest;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.potlife.order.Order;
@@ -22,40 +17,17 @@ import org.potlife.plan.PlanFixture;
 import org.potlife.plan.PlannedPlant;
 import org.potlife.platform.Api;
 import org.potlife.platform.json.JsonSettings;
-import org.potlife.testing.ShopBrowser;
-import org.potlife.testing.ShopWindow;
+import org.potlife.testing.BrowserTest;
 
 /** The orders' page of a new plant, and of one with very many orders. */
 @QuarkusTest
-class OrdersPageTest {
+class OrdersPageTest extends BrowserTest {
 
   private static final ObjectMapper MAPPER = JsonSettings.newMapper();
 
-  private static ShopBrowser browser;
-
-  private ShopWindow window;
-  private Page page;
-
-  @BeforeAll
-  static void openTheBrowser() {
-    setDefaultAssertionTimeout(ShopWindow.PATIENCE_MS);
-    browser = ShopBrowser.open();
-  }
-
-  @AfterAll
-  static void closeTheBrowser() {
-    browser.close();
-  }
-
   @BeforeEach
   void openTheWindow() {
-    window = new ShopWindow(browser, ColorScheme.LIGHT);
-    page = window.page();
-  }
-
-  @AfterEach
-  void closeTheWindow() {
-    window.close();
+    look(ColorScheme.LIGHT);
   }
 
   /** So many orders beside the fixture's four, each due a minute after the one before. */
@@ -94,7 +66,8 @@ class OrdersPageTest {
     Api plant = Api.withShop();
     page.navigate("/plants/" + plant.plant() + "/orders");
 
-    assertThat(page.locator("main [role=status]")).hasText("There is no order here yet.");
+    assertThat(page.locator("main [role=status]")).hasText("There is no order in this state.");
+    assertThat(page.locator(".empty a[href$='state=all']")).isVisible();
     assertThat(page.locator(".empty")).containsText("take in a table");
     window.walkTo(".empty a[href$='order-table']");
     page.keyboard().press("Enter");

@@ -56,8 +56,11 @@ record LockOut(int free, Duration longest, boolean daily) {
 
   /** How long is still to wait at {@code now}; zero when one may try. */
   Duration left(int failures, Instant last, Instant now) {
-    Duration left = Duration.between(now, last.plus(delay(failures)));
-    return left.isNegative() ? Duration.ZERO : left;
+    Duration delay = delay(failures);
+    Duration left = Duration.between(now, last.plus(delay));
+    // the database rounds what it keeps, so a failure can lie in the future by a part of a
+    // microsecond
+    return delay.isZero() || left.isNegative() ? Duration.ZERO : left;
   }
 
   /** Failures that still count at {@code now}. */

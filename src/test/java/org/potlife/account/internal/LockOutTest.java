@@ -16,6 +16,7 @@ class LockOutTest {
   void fourFailuresCostNothing() {
     assertThat(rule.delay(4)).isZero();
     assertThat(rule.left(4, EIGHT, EIGHT)).isZero();
+    assertThat(rule.left(0, EIGHT.plusNanos(400), EIGHT)).as("kept to the microsecond").isZero();
   }
 
   @Test

@@ -30,7 +30,8 @@ class RolesTableTest {
         Door.all().stream()
             .collect(Collectors.toMap(Door::toString, Function.identity(), (one, other) -> one));
     List<String> lines = Files.readAllLines(PAGE);
-    int head = lines.indexOf(lines.stream().filter(RolesTableTest::isHead).findFirst().orElseThrow());
+    int head =
+        lines.indexOf(lines.stream().filter(RolesTableTest::isHead).findFirst().orElseThrow());
     List<String> roles = cells(lines.get(head)).stream().map(cell -> cell.split(" ")[0]).toList();
     List<String> wrong = new ArrayList<>();
     int named = 0;

@@ -1,11 +1,10 @@
 package org.potlife.account.internal;
 
-import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.potlife.account.internal.SignInTest.browser;
 
 import io.quarkus.test.junit.QuarkusTest;
 import io.quarkus.test.junit.TestProfile;
-import io.restassured.RestAssured;
 import io.restassured.http.Cookie;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
@@ -46,14 +45,6 @@ class ShutOutTest {
   private void clock(OffsetDateTime time) {
     now = time;
     SettableClock.set(time);
-  }
-
-  private static RequestSpecification browser() {
-    return given()
-        .redirects()
-        .follow(false)
-        .header("Origin", RestAssured.baseURI + ":" + RestAssured.port)
-        .header("Sec-Fetch-Site", "same-origin");
   }
 
   private static Response enter(RequestSpecification browser, String password) {

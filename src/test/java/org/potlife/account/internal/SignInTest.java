@@ -41,7 +41,8 @@ class SignInTest {
     house.empty();
   }
 
-  private static RequestSpecification browser() {
+  /** A request as a page of the service sends it. */
+  static RequestSpecification browser() {
     return given()
         .redirects()
         .follow(false)
