@@ -30,6 +30,9 @@ import org.potlife.testing.BrowserTest;
 @QuarkusTest
 class DaysEndTest extends BrowserTest {
 
+  /** Width of a sheet of A4 between margins of 12 mm, at 96 pixels to the inch. */
+  private static final int A4_PX = 703;
+
   private PlannedPlant plant;
   private JsonPath plan;
   private int told;
@@ -261,8 +264,17 @@ class DaysEndTest extends BrowserTest {
 
     assertThat(page.locator("#day-drawing svg").last()).isVisible();
     assertThat(page.locator("#day-carried")).isVisible();
+    page.setViewportSize(A4_PX, 1000);
+    assertThat(
+            (List<?>)
+                page.evaluate(
+                    "[...document.querySelectorAll('.scroll')].filter(one => one.scrollWidth >"
+                        + " one.clientWidth).map(one => one.innerText)"))
+        .as("tables that are cut at the paper's edge")
+        .isEmpty();
     assertThat(page.locator("nav.jobs")).isHidden();
     assertThat(page.locator(".roomhead button")).isHidden();
+    page.screenshot(new Page.ScreenshotOptions().setFullPage(true).setPath(java.nio.file.Path.of("/tmp/day/day-print.png"))); // TMP
     assertThat(page.pdf().length).isPositive();
   }
 }

@@ -161,7 +161,9 @@ function draw() {
     const box = element("details");
     box.id = `group-${i}`;
     box.open = open.has(box.id) || (open.size === 0 && i === 0);
-    box.append(element("summary", "", group.label));
+    const head = element("summary");
+    head.append(element("h2", "", group.label));
+    box.append(head);
     if (group.why) box.append(element("p", "soft", group.why));
     box.append(...fields(group.fields, group.name ? (shop[group.name] ?? (shop[group.name] = {})) : shop, group.name ? `/${group.name}` : ""));
     return box;
