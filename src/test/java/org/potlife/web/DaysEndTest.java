@@ -274,7 +274,6 @@ class DaysEndTest extends BrowserTest {
         .isEmpty();
     assertThat(page.locator("nav.jobs")).isHidden();
     assertThat(page.locator(".roomhead button")).isHidden();
-    page.screenshot(new Page.ScreenshotOptions().setFullPage(true).setPath(java.nio.file.Path.of("/tmp/day/day-print.png"))); // TMP
     assertThat(page.pdf().length).isPositive();
   }
 }
