@@ -356,7 +356,8 @@ export class Drawing {
   dragged(pen, drag) {
     if (!drag.row) return;
     pen.fillStyle = this.ink.text;
-    pen.fillRect(drag.x - 2, drag.row.y - 2, 5, drag.row.h + 2);
+    const mark = drag.before ? this.view.x(drag.before.start) : drag.x;
+    pen.fillRect(mark - 2, drag.row.y - 2, 5, drag.row.h + 2);
     pen.font = `bold 13px ${FONT}`;
     const text = `${drag.run.order} \u2192 ${drag.words}`;
     const w = pen.measureText(text).width + 16;
