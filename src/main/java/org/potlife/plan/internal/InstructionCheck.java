@@ -49,7 +49,7 @@ final class InstructionCheck {
     if (wish.before() == null) {
       return;
     }
-    String press = pressOf(wish.before());
+    String press = otherPress(wish);
     if (press != null && wish.press() != null && !press.equals(wish.press())) {
       refuse(
           pointer,
@@ -60,11 +60,12 @@ final class InstructionCheck {
     }
   }
 
-  /** The press that is named for a run, or for one that comes before it; null for none. */
-  private String pressOf(String run) {
+  /** The press that others name for the run that this one comes before; null for none. */
+  private String otherPress(RunWish wish) {
+    String run = wish.before();
     return sent.runs().stream()
-        .filter(wish -> wish != null && wish.press() != null)
-        .filter(wish -> run.equals(wish.run()) || run.equals(wish.before()))
+        .filter(other -> other != null && other != wish && other.press() != null)
+        .filter(other -> run.equals(other.run()) || run.equals(other.before()))
         .map(RunWish::press)
         .findFirst()
         .orElse(null);
