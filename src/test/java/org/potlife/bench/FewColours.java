@@ -10,7 +10,9 @@ import java.util.List;
 import java.util.Map;
 import javax.imageio.ImageIO;
 
-/** A picture of a page in the 256 colours that it has most of: screens are flat, so few are more. */
+/**
+ * A picture of a page in the 256 colours that it has most of: screens are flat, so few are more.
+ */
 final class FewColours {
 
   private static final int MOST = 256;

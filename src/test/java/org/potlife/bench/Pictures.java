@@ -125,7 +125,8 @@ public final class Pictures {
   private void screens(String state, Size size, ColorScheme scheme) throws IOException {
     Map<String, String> ways = new TreeMap<>();
     for (String screen :
-        List.of("ink-room", "screen-room", "presses", "orders", "order-table", "shop", "days-end")) {
+        List.of(
+            "ink-room", "screen-room", "presses", "orders", "order-table", "shop", "days-end")) {
       ways.put(screen, PLANT + screen);
     }
     ways.put("start", "/");

@@ -19,7 +19,7 @@ final class Visit implements AutoCloseable {
   /** What a mark waits before it is sent, and a little more, ms. */
   static final long UNDO_MS = 5500;
 
-  private static final int PATIENCE_MS = 30_000;
+  private static final int PATIENCE_MS = 120_000;
   private static final int MOST_TABS = 90;
 
   private final BrowserContext window;
@@ -66,6 +66,11 @@ final class Visit implements AutoCloseable {
 
   Locator at(String selector) {
     return page.locator(selector);
+  }
+
+  /** The screen's scripts run and the service has answered them. */
+  void isLive() {
+    assertThat(at("#pulse[data-state=live]")).isVisible();
   }
 
   void fill(String selector, String text) {

@@ -52,7 +52,10 @@ public record PlanDesk(
           "plan/solve",
           "plan/tiles");
 
-  /** Scripts that the page's own one needs, so that a browser need not read it first to ask for them. */
+  /**
+   * Scripts that the page's own one needs, so that a browser need not read it first to ask for
+   * them.
+   */
   public List<String> parts() {
     return PARTS;
   }
