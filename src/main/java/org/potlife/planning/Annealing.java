@@ -162,7 +162,8 @@ final class Annealing {
   }
 
   private boolean isExact() {
-    return !guessedWrong && rightGuesses >= EXACT_FROM;
+    // the guess does not know what the planner wants before what
+    return order.isFree() && !guessedWrong && rightGuesses >= EXACT_FROM;
   }
 
   private void hold(Outcome outcome, long guessedLate) {

@@ -16,6 +16,11 @@ final class PrintOrder {
     pairs = problem.inOrder();
   }
 
+  /** Whether every order is as good as any other. */
+  boolean isFree() {
+    return pairs.length == 0;
+  }
+
   /** Whether the lines have all pairs in order. */
   boolean isKept(Lines lines) {
     for (int[] pair : pairs) {
@@ -43,7 +48,7 @@ final class PrintOrder {
 
   /** The line with each run brought forward that stands behind one it comes before. */
   List<Integer> inOrder(List<Integer> line) {
-    if (pairs.length == 0) {
+    if (isFree()) {
       return line;
     }
     List<Integer> ordered = new ArrayList<>(line.size());
