@@ -78,6 +78,7 @@ final class Annealing {
   private final SplittableRandom random;
   private final Lines lines;
   private final LineMoves moves;
+  private final PrintOrder order;
   private final LineGuess guess;
   private final Incumbent incumbent;
 
@@ -108,6 +109,7 @@ final class Annealing {
     lines = new Lines(problem.presses().length, problem.movable());
     DispatchTimes times = new DispatchTimes(problem);
     guess = new LineGuess(problem, lines, times);
+    order = new PrintOrder(problem);
     moves = new LineMoves(problem, lines, guess::endOf, new Kin(problem, times), random);
     descent = new LineDescent(guess, budget, random);
     begun = new int[problem.presses().length][problem.movable()];
@@ -160,7 +162,8 @@ final class Annealing {
   }
 
   private boolean isExact() {
-    return !guessedWrong && rightGuesses >= EXACT_FROM;
+    // the guess does not know what the planner wants before what
+    return order.isFree() && !guessedWrong && rightGuesses >= EXACT_FROM;
   }
 
   private void hold(Outcome outcome, long guessedLate) {
@@ -352,7 +355,10 @@ final class Annealing {
     if (!moves.change()) {
       return false;
     }
-    if (mostMoved < Integer.MAX_VALUE && lines.changedPress(1) >= 0 && movedRuns() > mostMoved) {
+    if (!order.isKept(lines)
+        || (mostMoved < Integer.MAX_VALUE
+            && lines.changedPress(1) >= 0
+            && movedRuns() > mostMoved)) {
       lines.undo();
       return false;
     }

@@ -29,6 +29,7 @@ final class Dispatch {
 
   private final Problem problem;
   private final DispatchTimes times;
+  private final PrintOrder order;
   private final Simulation simulation;
   private final double[] due;
   private final double[] garmentsFrom;
@@ -47,6 +48,7 @@ final class Dispatch {
   Dispatch(Problem problem) {
     this.problem = problem;
     times = new DispatchTimes(problem);
+    order = new PrintOrder(problem);
     simulation = new Simulation(problem);
     int runs = problem.movable();
     due = new double[runs];
@@ -177,7 +179,7 @@ final class Dispatch {
       // most runs cannot be the best however short their set-up is
       if (rule == null || mostUrgent(rule, run, press, now) > bestIndex) {
         double index = rule == null ? -due[run] : urgency(rule, run, press, now, last);
-        if (index > bestIndex && stageOpen(run, done)) {
+        if (index > bestIndex && stageOpen(run, done) && order.isOpen(run, done)) {
           best = run;
           bestIndex = index;
         }
@@ -223,10 +225,12 @@ final class Dispatch {
   static Plan judged(List<List<Integer>> lines, Problem problem, Simulation simulation) {
     int[][] sequences = new int[lines.size()][];
     int[] lengths = new int[lines.size()];
+    PrintOrder order = new PrintOrder(problem);
     for (int press = 0; press < sequences.length; press++) {
       sequences[press] =
           Arrays.copyOf(
-              lines.get(press).stream().mapToInt(Integer::intValue).toArray(), problem.movable());
+              order.inOrder(lines.get(press)).stream().mapToInt(Integer::intValue).toArray(),
+              problem.movable());
       lengths[press] = lines.get(press).size();
     }
     return new Plan(sequences, lengths, simulation.run(sequences, lengths, null));

@@ -11,6 +11,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -34,16 +35,24 @@ public record Instructions(
   public static final String BEHIND = "the planner's instruction";
 
   /**
-   * Where and from when a run is printed.
+   * Where, from when and before which other one a run is printed.
    *
    * @param press the only press that may print it; null for any
    * @param notBefore its first piece comes no earlier; null for any time
+   * @param before id of a run that {@code press} prints too, but after this one; null for any order
    */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record RunWish(
       @NotBlank @Size(max = 200) String run,
       @Size(max = 40) String press,
-      OffsetDateTime notBefore) {}
+      OffsetDateTime notBefore,
+      @Size(max = 200) String before) {
+
+    /** In any order. */
+    public RunWish(String run, String press, OffsetDateTime notBefore) {
+      this(run, press, notBefore, null);
+    }
+  }
 
   /**
    * An order is printed in at least so many lots.
@@ -72,6 +81,27 @@ public record Instructions(
   /** What was decided of a run, if anything was. */
   public Optional<RunWish> findRun(String run) {
     return runs.stream().filter(wish -> wish.run().equals(run)).reduce((first, last) -> last);
+  }
+
+  /**
+   * The only press that may print a run, where the planner names one for it or for a run that comes
+   * before it.
+   */
+  public Optional<String> findPress(String run) {
+    return findRun(run)
+        .map(RunWish::press)
+        .or(
+            () ->
+                runs.stream()
+                    .filter(wish -> run.equals(wish.before()))
+                    .map(RunWish::press)
+                    .filter(Objects::nonNull)
+                    .findFirst());
+  }
+
+  /** Whether the planner wants a run before another one. */
+  public boolean putsBefore(String run, String other) {
+    return findRun(run).filter(wish -> other.equals(wish.before())).isPresent();
   }
 
   /** Least number of lots of an order, 1 when nothing was decided. */

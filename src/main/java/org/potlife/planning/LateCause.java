@@ -12,7 +12,12 @@ final class LateCause {
 
   private LateCause() {}
 
-  static String of(RunLine last, Order order, List<RunLine> runs, OffsetDateTime plannedAt) {
+  static String of(
+      RunLine last,
+      Order order,
+      List<RunLine> runs,
+      OffsetDateTime plannedAt,
+      Instructions instructions) {
     if (order.dueAt().toInstant().isBefore(plannedAt.toInstant())) {
       return "it was due before the plan was made";
     }
@@ -32,6 +37,9 @@ final class LateCause {
     RunLine before = runBefore(last, runs);
     if (longest != null && (before == null || longest.minutes() >= 10)) {
       return words(longest);
+    }
+    if (before != null && instructions.putsBefore(before.id(), last.id())) {
+      return "the planner wants %s before it on %s".formatted(before.id(), last.press());
     }
     return before == null
         ? "set-up and printing end after it is due"

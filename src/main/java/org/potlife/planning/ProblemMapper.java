@@ -128,7 +128,8 @@ final class ProblemMapper {
             published(line -> isDisplaced(line) ? -1 : horizon.seconds(line.setUpStart())),
             published(line -> isDisplaced(line) ? Problem.DISPLACED : press(line)),
             takenOver,
-            null);
+            null,
+            WishedOrder.pairs(request.instructions(), runs, specs, movable.size()));
     return new MappedProblem(request, horizon, problem, runs, sets.list(), unplaced, frozen, stock);
   }
 
@@ -376,8 +377,8 @@ final class ProblemMapper {
   private Optional<Integer> wishedPress(PlannedRun run) {
     return request
         .instructions()
-        .findRun(run.id())
-        .flatMap(wish -> shop.findPress(wish.press()))
+        .findPress(run.id())
+        .flatMap(shop::findPress)
         .map(shop.presses()::indexOf);
   }
 

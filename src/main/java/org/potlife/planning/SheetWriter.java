@@ -218,7 +218,7 @@ final class SheetWriter {
                 run.offBelt(),
                 minutes,
                 minutes * weight,
-                LateCause.of(run, order, runs, horizon.time(0))));
+                LateCause.of(run, order, runs, horizon.time(0), mapped.request().instructions())));
       }
     }
     late.sort(Comparator.comparingLong(LateLine::weightedMinutes).reversed());

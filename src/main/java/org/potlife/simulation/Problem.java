@@ -13,6 +13,8 @@ package org.potlife.simulation;
  * @param measuredSetUpS set-up between runs on any press, s: row 0 from an empty press, row {@code
  *     i + 1} after run {@code i}, columns by the next run; null where they follow from screens and
  *     inks, as in every plan of a shop: the published cases of the benchmark give them as a table
+ * @param inOrder pairs of runs that one press prints, the first before the second; whoever makes
+ *     sequences keeps to it, the simulation takes them as they are
  */
 public record Problem(
     int movable,
@@ -31,7 +33,8 @@ public record Problem(
     int[] publishedStart,
     int[] publishedPress,
     TakenOver takenOver,
-    int[][] measuredSetUpS) {
+    int[][] measuredSetUpS,
+    int[][] inOrder) {
 
   /** Press of a published run that may go anywhere, at no cost of change. */
   public static final int DISPLACED = -2;

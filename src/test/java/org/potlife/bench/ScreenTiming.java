@@ -1,5 +1,6 @@
 package org.potlife.bench;
 
+import com.google.gson.JsonObject;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
@@ -14,7 +15,8 @@ import org.potlife.testing.ShopBrowser;
 /**
  * How long the plan's screen takes to appear, and how fluid it stays while it is panned. Takes the
  * address of a running service with the demo plant; the first figures are of its own plan, the
- * second of a drawing with 500 runs that is laid over it.
+ * second of a drawing with 500 runs that is laid over it. A second argument says by which factor
+ * the processor is slowed down, as on a small tablet.
  */
 public final class ScreenTiming {
 
@@ -47,23 +49,33 @@ public final class ScreenTiming {
       })
       """;
 
-  private ScreenTiming() {}
+  private final ShopBrowser browser;
+  private final String address;
+  private final double slower;
+
+  private ScreenTiming(ShopBrowser browser, String address, double slower) {
+    this.browser = browser;
+    this.address = address;
+    this.slower = slower;
+  }
 
   public static void main(String[] args) {
     String address = args.length > 0 ? args[0] : "http://localhost:8080";
+    double slower = args.length > 1 ? Double.parseDouble(args[1]) : 1;
     try (ShopBrowser browser = ShopBrowser.open()) {
-      firstPaint(browser, address);
-      panning(browser, address);
+      ScreenTiming timing = new ScreenTiming(browser, address, slower);
+      timing.firstPaint();
+      timing.panning();
     }
   }
 
-  private static void firstPaint(ShopBrowser browser, String address) {
+  private void firstPaint() {
     List<Double> painted = new ArrayList<>();
     List<Double> drawn = new ArrayList<>();
     for (int round = 0; round < 7; round++) {
-      BrowserContext window = window(browser);
+      BrowserContext window = window();
       Page page = window.newPage();
-      open(page, address);
+      open(page);
       painted.add(
           number(
               page.evaluate(
@@ -76,15 +88,15 @@ public final class ScreenTiming {
         at(painted, 0.5), at(drawn, 0.5));
   }
 
-  private static void panning(ShopBrowser browser, String address) {
-    BrowserContext window = window(browser);
+  private void panning() {
+    BrowserContext window = window();
     Page page = window.newPage();
     page.route(
         "**/drawing",
         route ->
             route.fulfill(
                 new Route.FulfillOptions().setContentType("application/json").setBody(drawing())));
-    open(page, address);
+    open(page);
     Map<?, ?> measured = (Map<?, ?>) page.evaluate(PAN);
     List<Double> deltas = numbers((List<?>) measured.get("deltas"));
     List<Double> work = numbers((List<?>) measured.get("work"));
@@ -101,11 +113,14 @@ public final class ScreenTiming {
     window.close();
   }
 
-  private static BrowserContext window(ShopBrowser browser) {
+  private BrowserContext window() {
     return browser.window(new Browser.NewContextOptions().setViewportSize(2560, 1440));
   }
 
-  private static void open(Page page, String address) {
+  private void open(Page page) {
+    JsonObject rate = new JsonObject();
+    rate.addProperty("rate", slower);
+    page.context().newCDPSession(page).send("Emulation.setCPUThrottlingRate", rate);
     page.navigate(address + "/plants/demo/plan");
     page.waitForSelector("#drawing[data-drawn=yes]");
   }

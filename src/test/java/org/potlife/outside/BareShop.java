@@ -204,7 +204,8 @@ public final class BareShop {
         unpublished,
         unpublished,
         TakenOver.nothing(setUps.length, lots, orders.size(), sets.size()),
-        measuredSetUpS);
+        measuredSetUpS,
+        new int[0][]);
   }
 
   private RunSpec spec(Run run, int lot) {

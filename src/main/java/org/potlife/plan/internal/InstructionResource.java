@@ -15,8 +15,6 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.sql.SQLException;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.OptionalLong;
 import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.eclipse.microprofile.openapi.annotations.media.Content;
@@ -28,7 +26,6 @@ import org.potlife.planning.Instructions;
 import org.potlife.platform.access.Roles;
 import org.potlife.platform.http.Preconditions;
 import org.potlife.platform.json.Bodies;
-import org.potlife.platform.problem.FieldError;
 import org.potlife.platform.problem.ProblemException;
 import org.potlife.shop.Shop;
 import org.potlife.shop.Shops;
@@ -71,8 +68,8 @@ public class InstructionResource {
   @Operation(
       summary = "Decides: the next plan follows; a change needs If-Match",
       description =
-          "held: orders held back; runs: the press or the earliest time of a run; lots: orders that"
-              + " are split further. What has begun or is frozen stays as it is.")
+          "held: orders held back; runs: the press or the earliest time of a run, or the run of the"
+              + " same press that it comes before; lots: orders that are split further. What has begun or is frozen stays as it is.")
   @APIResponse(
       responseCode = "200",
       content = @Content(schema = @Schema(implementation = Instructions.class)))
@@ -120,19 +117,7 @@ public class InstructionResource {
   }
 
   private Instructions read(byte[] body, Shop shop) {
-    return bodies.read(body, Instructions.class, sent -> check(sent, shop));
-  }
-
-  private static List<FieldError> check(Instructions sent, Shop shop) {
-    List<FieldError> errors = new ArrayList<>();
-    for (int i = 0; sent != null && i < sent.runs().size(); i++) {
-      Instructions.RunWish wish = sent.runs().get(i);
-      if (wish != null && wish.press() != null && shop.findPress(wish.press()).isEmpty()) {
-        errors.add(
-            new FieldError("/runs/" + i + "/press", "the plant has no press " + wish.press()));
-      }
-    }
-    return errors;
+    return bodies.read(body, Instructions.class, sent -> InstructionCheck.of(sent, shop));
   }
 
   private static Response tagged(InstructionBook.Stored stored) {

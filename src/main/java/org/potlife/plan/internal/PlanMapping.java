@@ -29,9 +29,11 @@ class PlanMapping {
   private static final TypeReference<List<Progress>> CURVE = new TypeReference<>() {};
 
   private final ObjectMapper mapper;
+  private final KeptPlans kept;
 
   @Inject
-  PlanMapping(ObjectMapper mapper) {
+  PlanMapping(ObjectMapper mapper, KeptPlans kept) {
+    this.kept = kept;
     // what an older release wrote must stay readable
     this.mapper = mapper.copy().disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES);
   }
@@ -64,8 +66,14 @@ class PlanMapping {
   }
 
   StoredPlan stored(PlanEntity e, long dataStamp, ZoneId zone) {
+    KeptPlans.Documents documents = kept.of(e, () -> new KeptPlans.Documents(basis(e), sheet(e)));
     return new StoredPlan(
-        summary(e, dataStamp, zone), e.rowVersion, progress(e), basis(e), sheet(e), audit(e));
+        summary(e, dataStamp, zone),
+        e.rowVersion,
+        progress(e),
+        documents.basis(),
+        documents.sheet(),
+        audit(e));
   }
 
   Optional<PlanBasis> basis(PlanEntity e) {

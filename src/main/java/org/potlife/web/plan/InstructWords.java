@@ -16,6 +16,15 @@ public interface InstructWords {
   @Message("any")
   String anyPress();
 
+  @Message("Before another run")
+  String beforeRun();
+
+  @Message("any order")
+  String anyOrder();
+
+  @Message("before [0]")
+  String beforeItem();
+
   @Message("No earlier than")
   String earliest();
 
@@ -38,8 +47,11 @@ public interface InstructWords {
   String apply();
 
   @Message(
-      "The next plan follows these. What has begun or is about to begin stays as it is. Drag a run onto a press and a time, or choose it and use the form beside the drawing.")
+      "The next plan follows these. What has begun or is about to begin stays as it is. Drag a run onto a press and a time, or onto the run that it is to come before, or choose it and use the form beside the drawing.")
   String instructHelp();
+
+  @Message("The planner has decided these himself; the next plan follows them.")
+  String instructRead();
 
   @Message("Order [0] is held back")
   String heldItem();

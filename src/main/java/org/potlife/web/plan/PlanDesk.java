@@ -36,6 +36,30 @@ public record PlanDesk(
     ChangeList changes,
     PlanScore before) {
 
+  private static final List<String> PARTS =
+      List.of(
+          "ask",
+          "marks",
+          "notices",
+          "say",
+          "times",
+          "plan/about",
+          "plan/curve",
+          "plan/drawing",
+          "plan/instruct",
+          "plan/instructions",
+          "plan/layout",
+          "plan/solve",
+          "plan/tiles");
+
+  /**
+   * Scripts that the page's own one needs, so that a browser need not read it first to ask for
+   * them.
+   */
+  public List<String> parts() {
+    return PARTS;
+  }
+
   /** Whether the plan may be published. */
   public boolean draft() {
     return plan != null && plan.state() == PlanState.DRAFT;

@@ -43,6 +43,9 @@ public interface PlanWords {
       "Choose a day and make a plan: a first one stands within seconds, and every second of search makes it better.")
   String noneYetHelp();
 
+  @Message("The planner makes the plans; the first one appears here.")
+  String noneYetRead();
+
   @Message("Plan")
   String which();
 
@@ -73,6 +76,9 @@ public interface PlanWords {
   @Message(
       "Orders, set-up or reports have changed since this draft was made: make a new one, this one cannot be published.")
   String draftStale();
+
+  @Message("Orders, set-up or reports have changed since this draft was made.")
+  String draftStaleRead();
 
   @Message("The plan is being made")
   String searching();
@@ -144,8 +150,11 @@ public interface PlanWords {
       "Point at a run, a batch, a load or a belt, or walk along with the arrow keys: what it waits for, its slack and its promise stand here, and what it touches stays bright.")
   String chooseHint();
 
+  @Message("Enter gives instructions for the run; so does dragging it onto a place or another run.")
+  String keysInstruct();
+
   @Message(
-      "With the keyboard: left and right go along a press, up and down change the press, plus and minus zoom, Shift with left and right pans, 0 shows the whole plan, Enter gives instructions, Escape lets go. With the mouse: drag pans, Ctrl with the wheel zooms.")
+      "With the keyboard: left and right go along a press, up and down change the press, plus and minus zoom, Shift with left and right pans, 0 shows the whole plan, Escape lets go. With the mouse: dragging the ground pans, Ctrl with the wheel zooms.")
   String keys();
 
   @Message("Stripes: the run's inks")

@@ -1,6 +1,7 @@
-// Draws a plan onto a canvas: only what is in view, every time anew.
+// Draws a plan: only what is in view, every time anew.
 
 import { BATCH, LOAD, batchEnd } from "./layout.js";
+import { Tiles } from "./tiles.js";
 import { clock, dayName, isoDay, midnight } from "../times.js";
 
 const HOUR = 3600000;
@@ -30,11 +31,13 @@ function hatch(ink, gap, width, colour) {
 }
 
 export class Drawing {
-  constructor(canvas, axis, words) {
-    this.canvas = canvas;
+  constructor(place, axis, words) {
+    this.tiles = new Tiles(place);
     this.axis = axis;
+    this.axisPen = axis.getContext("2d", { alpha: false });
     this.words = words;
-    this.hits = [];
+    this.hits = new Map();
+    this.widths = new Map();
     this.recolour();
   }
 
@@ -48,12 +51,11 @@ export class Drawing {
   /** Fits the canvases to their places. */
   size(width, height) {
     const ratio = window.devicePixelRatio || 1;
-    for (const [canvas, h] of [[this.canvas, height], [this.axis, 40]]) {
-      canvas.width = Math.round(width * ratio);
-      canvas.height = Math.round(h * ratio);
-      canvas.style.width = `${width}px`;
-      canvas.style.height = `${h}px`;
-    }
+    this.axis.width = Math.round(width * ratio);
+    this.axis.height = Math.round(40 * ratio);
+    this.axis.style.width = `${width}px`;
+    this.axis.style.height = "40px";
+    this.tiles.size(width, height, ratio);
     this.ratio = ratio;
     this.width = width;
     this.height = height;
@@ -65,31 +67,36 @@ export class Drawing {
    * @param view x: scale from ms to px; layout; plan; touched; chosen: id of a run; now: ms; drag: what is being moved
    */
   draw(view) {
-    const pen = this.canvas.getContext("2d");
-    pen.setTransform(this.ratio, 0, 0, this.ratio, 0, 0);
-    pen.fillStyle = this.ink.paper;
-    pen.fillRect(0, 0, this.width, this.height);
     if (!this.patterns) {
+      const pen = this.axisPen;
       this.patterns = { closed: pen.createPattern(this.closedTile, "repeat"), setUp: pen.createPattern(this.setUpTile, "repeat") };
     }
-    this.hits = [];
+    this.hits.clear();
     this.view = view;
     const [from, to] = view.x.domain().map(Number);
     this.from = from;
     this.to = to;
     this.step = this.stepFor(view.x);
+    this.tiles.redraw((pen, top, bottom) => this.strip(pen, top, bottom));
+    this.drawAxis();
+  }
+
+  /** What lies between two heights. */
+  strip(pen, top, bottom) {
+    const rows = this.view.layout.rows.filter((row) => row.y - 8 < bottom && row.y + row.h + 8 > top);
+    pen.fillStyle = this.ink.paper;
+    pen.fillRect(0, top, this.width, bottom - top);
     pen.save();
     pen.beginPath();
-    pen.rect(this.left, 0, this.width - this.left, this.height);
+    pen.rect(this.left, top, this.width - this.left, bottom - top);
     pen.clip();
-    for (const row of view.layout.rows) this.ground(pen, row);
-    this.grid(pen);
-    for (const row of view.layout.rows) this.row(pen, row);
-    this.nowLine(pen);
-    if (view.drag) this.dragged(pen, view.drag);
+    for (const row of rows) this.ground(pen, row);
+    this.grid(pen, top, bottom);
+    for (const row of rows) this.row(pen, row);
+    this.nowLine(pen, top, bottom);
+    if (this.view.drag) this.dragged(pen, this.view.drag);
     pen.restore();
-    this.labels(pen);
-    this.drawAxis();
+    this.labels(pen, rows, top, bottom);
   }
 
   stepFor(x) {
@@ -108,14 +115,13 @@ export class Drawing {
     }
   }
 
-  grid(pen) {
-    const bottom = this.height;
+  grid(pen, top, bottom) {
     pen.lineWidth = 1;
     this.ticks((at, day) => {
       const x = Math.round(this.view.x(at)) + 0.5;
       pen.strokeStyle = day ? this.ink.line : this.ink.hair;
       pen.beginPath();
-      pen.moveTo(x, 0);
+      pen.moveTo(x, top);
       pen.lineTo(x, bottom);
       pen.stroke();
     });
@@ -147,6 +153,7 @@ export class Drawing {
   }
 
   row(pen, row) {
+    this.hits.set(row, (this.rowHits = []));
     if (row.kind === "press") for (const run of row.runs) this.run(pen, row, run);
     else if (row.kind === "belt") this.belt(pen, row);
     else if (row.kind === "ink") for (const batch of row.batches) this.batch(pen, row, batch);
@@ -205,7 +212,7 @@ export class Drawing {
     }
     this.runText(pen, run, print, end, y, half);
     pen.globalAlpha = 1;
-    this.hits.push({ x: start - 2, y, w: Math.max(end - start, 6) + 4, h, run });
+    this.rowHits.push({ x: start - 2, y, w: Math.max(end - start, 6) + 4, h, run });
   }
 
   runText(pen, run, print, end, y, half) {
@@ -227,9 +234,20 @@ export class Drawing {
     pen.fillText(text, left, y + half / 2 + 1);
   }
 
+  /** The width of a text; measuring is what takes longest, and texts come again with every frame. */
+  measure(pen, text) {
+    const key = `${pen.font}|${text}`;
+    let width = this.widths.get(key);
+    if (width === undefined) {
+      if (this.widths.size > 20000) this.widths.clear();
+      this.widths.set(key, (width = pen.measureText(text).width));
+    }
+    return width;
+  }
+
   fit(pen, text, room) {
-    if (pen.measureText(text).width <= room) return text;
-    const each = pen.measureText("n").width;
+    if (this.measure(pen, text) <= room) return text;
+    const each = this.measure(pen, "n");
     const fits = Math.floor(room / each);
     return fits < 2 ? "" : `${text.slice(0, fits - 1)}\u2026`;
   }
@@ -245,7 +263,7 @@ export class Drawing {
       const x = this.view.x(part.start);
       const w = this.view.x(part.end) - x;
       pen.fillRect(x, height(part.areaPercent), w, bottom - height(part.areaPercent));
-      this.hits.push({ x, y: row.y, w, h: row.h, belt: part, dryer: row.label });
+      this.rowHits.push({ x, y: row.y, w, h: row.h, belt: part, dryer: row.label });
     }
     pen.lineWidth = 1.5;
     this.steps(pen, parts, (part) => height(part.areaPercent), bottom);
@@ -263,13 +281,13 @@ export class Drawing {
   steps(pen, parts, height, bottom) {
     pen.beginPath();
     let until = null;
-    for (const part of parts) {
+    for (const [i, part] of parts.entries()) {
       const x = this.view.x(part.start);
       if (until !== part.start) pen.moveTo(x, bottom);
       pen.lineTo(x, height(part));
       pen.lineTo(this.view.x(part.end), height(part));
       until = part.end;
-      if (!parts.some((other) => other.start === part.end)) pen.lineTo(this.view.x(part.end), bottom);
+      if (parts[i + 1]?.start !== part.end) pen.lineTo(this.view.x(part.end), bottom);
     }
     pen.stroke();
   }
@@ -313,7 +331,7 @@ export class Drawing {
       pen.fillText(this.fit(pen, `${batch.totalG} g`, end - left - 4), left, y + 7);
     }
     pen.globalAlpha = 1;
-    this.hits.push({ x: start, y, w: end - start, h, batch });
+    this.rowHits.push({ x: start, y, w: end - start, h, batch });
   }
 
   load(pen, row, load) {
@@ -336,27 +354,28 @@ export class Drawing {
       const room = x + w - left - 3;
       const text = `${load.screens} ${this.words(load.step)}`;
       // rather the number alone than a word cut short
-      pen.fillText(pen.measureText(text).width <= room ? text : this.fit(pen, String(load.screens), room), left, y + h / 2);
+      pen.fillText(this.measure(pen, text) <= room ? text : this.fit(pen, String(load.screens), room), left, y + h / 2);
     }
     pen.globalAlpha = 1;
-    this.hits.push({ x, y, w, h, load });
+    this.rowHits.push({ x, y, w, h, load });
   }
 
-  nowLine(pen) {
+  nowLine(pen, top, bottom) {
     const x = Math.round(this.view.x(this.view.now));
     if (x < this.left || x > this.width) return;
     pen.strokeStyle = this.ink.text;
     pen.lineWidth = 2;
     pen.beginPath();
-    pen.moveTo(x, 0);
-    pen.lineTo(x, this.height);
+    pen.moveTo(x, top);
+    pen.lineTo(x, bottom);
     pen.stroke();
   }
 
   dragged(pen, drag) {
     if (!drag.row) return;
     pen.fillStyle = this.ink.text;
-    pen.fillRect(drag.x - 2, drag.row.y - 2, 5, drag.row.h + 2);
+    const mark = drag.before ? this.view.x(drag.before.start) : drag.x;
+    pen.fillRect(mark - 2, drag.row.y - 2, 5, drag.row.h + 2);
     pen.font = `bold 13px ${FONT}`;
     const text = `${drag.run.order} \u2192 ${drag.words}`;
     const w = pen.measureText(text).width + 16;
@@ -367,17 +386,17 @@ export class Drawing {
     pen.fillText(text, x + 8, drag.row.y + 22);
   }
 
-  labels(pen) {
+  labels(pen, rows, top, bottom) {
     pen.fillStyle = this.ink.paper;
-    pen.fillRect(0, 0, this.left, this.height);
+    pen.fillRect(0, top, this.left, bottom - top);
     pen.strokeStyle = this.ink.line;
     pen.lineWidth = 1;
     pen.beginPath();
-    pen.moveTo(this.left - 0.5, 0);
-    pen.lineTo(this.left - 0.5, this.height);
+    pen.moveTo(this.left - 0.5, top);
+    pen.lineTo(this.left - 0.5, bottom);
     pen.stroke();
     pen.textBaseline = "middle";
-    for (const row of this.view.layout.rows) {
+    for (const row of rows) {
       let x = 6;
       if (row.kind === "ink") {
         pen.fillStyle = this.view.plan.swatches[row.ink] || this.ink.paper;
@@ -403,7 +422,7 @@ export class Drawing {
     pen.font = `bold 12px ${FONT}`;
     for (const head of this.view.layout.heads) {
       pen.fillStyle = this.ink.paper;
-      const w = pen.measureText(head.text).width + 16;
+      const w = this.measure(pen, head.text) + 16;
       pen.fillRect(0, head.y, w, head.h - 3);
       pen.fillStyle = this.ink.soft;
       pen.fillText(head.text, 6, head.y + head.h / 2);
@@ -411,7 +430,7 @@ export class Drawing {
   }
 
   drawAxis() {
-    const pen = this.axis.getContext("2d");
+    const pen = this.axisPen;
     pen.setTransform(this.ratio, 0, 0, this.ratio, 0, 0);
     pen.fillStyle = this.ink.paper;
     pen.fillRect(0, 0, this.width, 40);
@@ -459,8 +478,9 @@ export class Drawing {
   /** What is drawn at a place, the topmost first. */
   at(x, y) {
     if (x < this.left) return null;
-    for (let i = this.hits.length - 1; i >= 0; i--) {
-      const hit = this.hits[i];
+    const hits = [...this.hits.values()].flat();
+    for (let i = hits.length - 1; i >= 0; i--) {
+      const hit = hits[i];
       if (x >= hit.x && x <= hit.x + hit.w && y >= hit.y && y <= hit.y + hit.h) return hit;
     }
     return null;

@@ -1,20 +1,16 @@
 // The planner's own decisions: tried first, then applied, then taken back if need be.
 
-import { read, send } from "../ask.js";
-import { notice } from "../notices.js";
+import { Instructions, reason, url } from "./instructions.js";
+import { send } from "../ask.js";
 import { say } from "../say.js";
 import { atWall, duration, moment, offset } from "../times.js";
 
-const plant = document.documentElement.dataset.plant;
-const url = `/api/v1/plants/${plant}/instructions`;
 const form = document.getElementById("instruct");
 const effect = document.getElementById("effect");
-const list = document.getElementById("instructions");
 
 let board = null;
+let book = null;
 let run = null;
-let present = { held: [], runs: [], lots: [] };
-let etag = null;
 
 /** Wall time of the plant as a field takes it. */
 function asField(ms) {
@@ -29,41 +25,9 @@ function fromField(text) {
   return atWall(year, month, date, hour) + minute * 60000;
 }
 
-async function readPresent() {
-  ({ body: present, etag } = await read(url));
-  show();
-}
-
-function show() {
-  const wished = new Set(present.runs.map((wish) => wish.run));
-  for (const one of board.plan.runs) one.pinned = wished.has(one.id);
-  board.redraw();
-  const items = [
-    ...present.held.map((order) => [say("heldItem", order), { ...present, held: present.held.filter((o) => o !== order) }]),
-    ...present.runs.map((wish) => [runItem(wish), { ...present, runs: present.runs.filter((w) => w.run !== wish.run) }]),
-    ...present.lots.map((wish) => [say("lotsItem", wish.order, wish.lots), { ...present, lots: present.lots.filter((w) => w.order !== wish.order) }]),
-  ];
-  list.querySelector("summary").textContent = say("instructionsHead", items.length);
-  list.querySelector("ul").replaceChildren(...items.map(([text, without]) => {
-    const item = document.createElement("li");
-    const button = document.createElement("button");
-    button.type = "button";
-    button.textContent = say("remove");
-    button.setAttribute("aria-label", `${say("remove")}: ${text}`);
-    button.addEventListener("click", () => put(without));
-    item.append(`${text} `, button);
-    return item;
-  }));
-}
-
-function runItem(wish) {
-  const name = board.plan.byId.get(wish.run)?.name ?? wish.run;
-  return [name, wish.press ? say("onPress", wish.press) : "", wish.notBefore ? say("notBefore", moment(Date.parse(wish.notBefore))) : ""].filter(Boolean).join(", ");
-}
-
 /** The instructions as they would be with what the form says. */
 function wanted() {
-  const next = structuredClone(present);
+  const next = structuredClone(book.present);
   next.held = next.held.filter((order) => order !== run.order);
   if (form.held.checked) next.held.push(run.order);
   next.lots = next.lots.filter((wish) => wish.order !== run.order);
@@ -73,6 +37,7 @@ function wanted() {
   if (form.press.value || notBefore !== null) {
     const wish = { run: run.id };
     if (form.press.value) wish.press = form.press.value;
+    if (form.before.value) wish.before = form.before.value;
     if (notBefore !== null) wish.notBefore = new Date(notBefore).toISOString();
     next.runs.push(wish);
   }
@@ -83,12 +48,34 @@ function fill() {
   form.hidden = !run;
   effect.replaceChildren();
   if (!run) return;
-  const wish = present.runs.find((w) => w.run === run.id);
+  const wish = book.ofRun(run);
+  offerRuns(wish?.before);
   form.querySelector("h3").textContent = say("instructFor", run.name);
   form.press.value = wish?.press ?? "";
+  form.before.value = wish?.before ?? "";
   form.notBefore.value = wish?.notBefore ? asField(Date.parse(wish.notBefore)) : "";
-  form.held.checked = present.held.includes(run.order);
-  form.lots.value = present.lots.find((w) => w.order === run.order)?.lots ?? "";
+  form.held.checked = book.present.held.includes(run.order);
+  form.lots.value = book.present.lots.find((w) => w.order === run.order)?.lots ?? "";
+}
+
+/** The other runs, press by press; one that is wished but gone is offered too, so that it can be let go. */
+function offerRuns(wished) {
+  const others = board.byTime.filter((other) => other !== run);
+  const groups = [...new Set(others.map((other) => other.press))].sort().map((press) => {
+    const group = document.createElement("optgroup");
+    group.label = press;
+    group.append(...others.filter((other) => other.press === press).map((other) => new Option(`${moment(other.start)} ${other.name}`, other.id)));
+    return group;
+  });
+  const gone = wished && !board.plan.byId.has(wished) ? [new Option(wished, wished)] : [];
+  form.before.replaceChildren(form.before.options[0], ...gone, ...groups);
+}
+
+/** Both are printed on one press. */
+function putBefore(id) {
+  form.before.value = id;
+  const other = board.plan.byId.get(id);
+  if (other) form.press.value = other.press;
 }
 
 function line(text, worse) {
@@ -112,52 +99,42 @@ async function tryOut() {
       ...answer.orders.slice(0, 8).map((o) => line(say("effectOrder", o.order, duration(o.minutesNow), duration(o.minutesThen)), o.minutesThen > o.minutesNow)),
     );
   } catch (error) {
-    effect.replaceChildren(line(error.status ? error.message : say("noAnswer"), true));
-  }
-}
-
-async function put(next) {
-  const before = present;
-  try {
-    const headers = etag === '"0"' ? {} : { "If-Match": etag };
-    const answer = await send("PUT", url, next, headers);
-    present = answer.body;
-    etag = answer.etag;
-    show();
-    fill();
-    notice(say("instructed"), { ms: 12000, undo: () => put(before) });
-  } catch (error) {
-    notice(error.status === 412 ? say("instructedBefore") : error.status ? error.message : say("noAnswer"), { danger: true });
-    if (error.status === 412) readPresent();
+    effect.replaceChildren(line(reason(error), true));
   }
 }
 
 /** Connects the form with the drawing. */
-export function instructions(of) {
+export function instruct(of) {
   board = of;
+  book = new Instructions(board, true, fill);
   for (const group of board.plan.groups) for (const press of group.presses) form.press.add(new Option(press.press, press.press));
   document.addEventListener("plan:chosen", (event) => { run = event.detail; fill(); });
   document.addEventListener("plan:open", () => { if (run) form.press.focus(); });
-  document.addEventListener("plan:dropped", (event) => {
-    form.press.value = event.detail.press;
-    form.notBefore.value = asField(Math.round(event.detail.at / 300000) * 300000);
+  document.addEventListener("plan:dropped", ({ detail }) => {
+    form.press.value = detail.press;
+    form.notBefore.value = detail.before ? "" : asField(Math.round(detail.at / 300000) * 300000);
+    putBefore(detail.before ?? "");
     tryOut();
   });
-  form.addEventListener("submit", (submit) => { submit.preventDefault(); put(wanted()); });
+  form.before.addEventListener("change", () => putBefore(form.before.value));
+  form.press.addEventListener("change", () => {
+    if (board.plan.byId.get(form.before.value)?.press !== form.press.value) form.before.value = "";
+  });
+  form.addEventListener("submit", (submit) => { submit.preventDefault(); book.put(wanted()); });
   document.getElementById("try").addEventListener("click", tryOut);
   document.getElementById("keep-here").addEventListener("click", () => {
     form.press.value = run.press;
+    form.before.value = "";
     form.notBefore.value = asField(run.start);
     tryOut();
   });
   document.getElementById("set-free").addEventListener("click", () => {
     form.press.value = "";
+    form.before.value = "";
     form.notBefore.value = "";
     form.held.checked = false;
     form.lots.value = "";
     tryOut();
   });
-  list.hidden = false;
-  return readPresent();
+  return book.read();
 }
-

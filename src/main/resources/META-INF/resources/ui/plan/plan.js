@@ -3,7 +3,8 @@
 import { Drawing } from "./drawing.js";
 import { layOut, readPlan, touches } from "./layout.js";
 import { aboutOther, aboutRun, inALine } from "./about.js";
-import { instructions } from "./instruct.js";
+import { instruct } from "./instruct.js";
+import { Instructions } from "./instructions.js";
 import "./solve.js";
 import { get } from "../ask.js";
 import { notice } from "../notices.js";
@@ -22,13 +23,13 @@ async function start() {
     message.hidden = true;
     const board = new Board(plan);
     board.open();
-    if (document.getElementById("instruct")) {
-      instructions(board).catch(() => {
-        // without what is decided already a change would take it all back
-        document.getElementById("instruct").hidden = true;
-        notice(say("noAnswer"), { danger: true });
-      });
-    }
+    const form = document.getElementById("instruct");
+    const decided = form ? instruct(board) : new Instructions(board, false).read();
+    decided.catch(() => {
+      // without what is decided already a change would take it all back
+      form?.remove();
+      notice(say("noAnswer"), { danger: true });
+    });
   } catch (trouble) {
     message.textContent = trouble.status ? trouble.message : say("noAnswer");
     message.classList.add("danger");
@@ -291,9 +292,11 @@ class Board {
       const box = this.canvas.getBoundingClientRect();
       const row = this.drawing.rowAt(event.clientY - box.top);
       drag.row = row?.kind === "press" ? row : null;
+      const over = this.hit(event)?.run;
+      drag.before = over && over !== drag.run ? over : null;
       drag.at = this.x.invert(this.x(drag.run.start) + event.clientX - drag.fromX);
       drag.x = this.x(drag.at);
-      drag.words = drag.row ? say("dropAt", drag.row.label, clock(drag.at)) : "";
+      drag.words = drag.before ? say("beforeItem", drag.before.name) : drag.row ? say("dropAt", drag.row.label, clock(drag.at)) : "";
       this.redraw();
     });
     const end = (event) => {
@@ -303,7 +306,7 @@ class Board {
         this.dropped = true;
         if (drag.row) {
           this.choose(drag.run.id);
-          document.dispatchEvent(new CustomEvent("plan:dropped", { detail: { press: drag.row.label, at: drag.at } }));
+          document.dispatchEvent(new CustomEvent("plan:dropped", { detail: { press: drag.row.label, at: drag.at, before: drag.before?.id } }));
         }
       }
       this.redraw();

@@ -102,3 +102,6 @@ document.body.addEventListener("potlife:changed", (event) => {
     sign.hidden = false;
   }
 });
+
+// without this script they would do nothing, or the wrong thing
+for (const button of document.querySelectorAll("#solve button, #stop, #publish")) button.disabled = false;
