@@ -11,6 +11,7 @@ final class Plot {
   private static final int HEIGHT = 420;
   private static final int LEFT = 60;
   private static final int BOTTOM = 50;
+  private static final double NAME_HEIGHT = 13;
   private static final int TOP = 40;
   private static final int RIGHT = 150;
   private static final String[] COLOURS = {"#1b6ca8", "#b5482f", "#3f7d3f", "#7a4f9a", "#555555"};
@@ -23,6 +24,9 @@ final class Plot {
   private final String axis;
   private final List<Line> lines = new ArrayList<>();
 
+  /** Heights at which names of lines stand. */
+  private final List<Double> names = new ArrayList<>();
+
   Plot(String title, String axis) {
     this.title = title;
     this.axis = axis;
@@ -33,6 +37,7 @@ final class Plot {
   }
 
   String svg() {
+    names.clear();
     double from = Double.MAX_VALUE;
     double to = 0;
     double most = 0;
@@ -74,7 +79,7 @@ final class Plot {
     text(svg, LEFT, HEIGHT - 12, "start", axis);
   }
 
-  private static void draw(
+  private void draw(
       StringBuilder svg, Line line, int number, double from, double to, double most) {
     String colour = COLOURS[number % COLOURS.length];
     StringBuilder path = new StringBuilder();
@@ -93,7 +98,17 @@ final class Plot {
     svg.append(
         "<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"2\" stroke-dasharray=\"%s\"/>%n"
             .formatted(path, colour, DASHES[number % DASHES.length]));
-    text(svg, WIDTH - RIGHT + 6, lastY + 4 + 3 * number, "start", line.name());
+    text(svg, WIDTH - RIGHT + 6, freeBelow(lastY + 4), "start", line.name());
+  }
+
+  /** The first height from here down at which no other line's name stands. */
+  private double freeBelow(double y) {
+    double free = y;
+    for (double taken : names.stream().sorted().toList()) {
+      free = Math.abs(taken - free) < NAME_HEIGHT ? taken + NAME_HEIGHT : free;
+    }
+    names.add(free);
+    return free;
   }
 
   private static double x(double seconds, double from, double to) {

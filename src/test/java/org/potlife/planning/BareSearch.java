@@ -95,7 +95,11 @@ public final class BareSearch {
                   budgets.add(budget);
                   return budget;
                 },
-                outcome -> curve.add(new Point(clock.getAsLong() / 1e9, outcome)));
+                outcome -> {
+                  // of threads that are given unequal time each has a clock of its own
+                  double last = curve.get(curve.size() - 1).seconds();
+                  curve.add(new Point(Math.max(last, clock.getAsLong() / 1e9), outcome));
+                });
     return new Timed(
         found(plan), budgets.stream().mapToLong(Budget::evaluations).sum(), List.copyOf(curve));
   }
