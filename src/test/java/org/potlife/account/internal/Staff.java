@@ -39,6 +39,8 @@ public class Staff {
 
   /** All requests of the test come from this session until somebody leaves. */
   public static void at(String session) {
+    // a new specification takes over what the one in force says, cookies too
+    RestAssured.requestSpecification = null;
     RestAssured.requestSpecification =
         new RequestSpecBuilder().addCookie(COOKIE, session).addHeader("Origin", base()).build();
   }
