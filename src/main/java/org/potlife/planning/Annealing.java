@@ -131,8 +131,10 @@ final class Annealing {
       Outcome before = best.outcome();
       // with one press there is nothing that lines could exchange
       descendNext = isExact() && (!descendNext || begun.length == 1);
-      if (descendNext) {
-        descend(used + Math.max(1e-9, length));
+      int press = descendNext ? random.nextInt(begun.length) : -1;
+      lines.set(best.sequences(), best.lengths());
+      if (descendNext && LineDescent.suits(lines.length(press))) {
+        descend(press, used + Math.max(1e-9, length));
       } else {
         round(used, Math.max(1e-9, length));
       }
@@ -143,7 +145,6 @@ final class Annealing {
   }
 
   private void round(double from, double length) {
-    lines.set(best.sequences(), best.lengths());
     current = evaluateAsBase();
     guess.learn(evaluator);
     measureSteps();
@@ -175,14 +176,9 @@ final class Annealing {
   }
 
   /** Improves one line by itself: where the guess is exact that is quicker than to cool. */
-  private void descend(double until) {
-    lines.set(best.sequences(), best.lengths());
+  private void descend(int press, double until) {
     current = evaluateAsBase();
     guess.learn(evaluator);
-    int press = random.nextInt(begun.length);
-    if (!LineDescent.suits(lines.length(press))) {
-      return;
-    }
     descent.improve(
         press, lines.runs()[press], lines.length(press), until, line -> take(press, line));
   }

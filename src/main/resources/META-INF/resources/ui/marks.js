@@ -91,7 +91,14 @@ export function mark(name, made, button) {
   }, UNDO_MS);
   notice(say("sending", name), {
     ms: UNDO_MS,
-    undo: () => { clearTimeout(timer); free(); notice(say("undone", name)); },
+    undo: () => {
+      clearTimeout(timer);
+      free();
+      delete button?.form?.dataset.sent;
+      notice(say("undone", name));
+      // what came in meanwhile was kept from being drawn
+      document.body.dispatchEvent(new CustomEvent("potlife:changed"));
+    },
   });
 }
 
@@ -139,6 +146,7 @@ document.addEventListener("submit", (submit) => {
   const form = submit.target.closest("form[data-mark]");
   if (!form) return;
   submit.preventDefault();
+  form.dataset.sent = "";
   const data = {};
   for (const field of form.elements) {
     if (!field.name || field.value === "") continue;

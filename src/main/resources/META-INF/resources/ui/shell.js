@@ -101,15 +101,31 @@ if (plant) {
 tick();
 setInterval(tick, 1000);
 
-// a list that is drawn anew keeps open what was open
+// a list that is drawn anew keeps open what was open, and what somebody is typing
 let open = new Set();
+let typed = new Map();
+let typing = null;
+const placeOf = (field) => `${field.closest("details[id]")?.id ?? ""} ${field.form.dataset.mark} ${field.name}`;
+const fields = (list) => [...list.querySelectorAll("form[data-mark] :is(input, select, textarea):not([type=hidden])")];
+const isTyped = (field) =>
+  field.options ? [...field.options].some((option) => option.selected !== option.defaultSelected) : field.value !== field.defaultValue;
 document.body.addEventListener("htmx:beforeSwap", (swap) => {
-  open = new Set([...swap.detail.target.querySelectorAll("details[open][id]")].map((details) => details.id));
+  const list = swap.detail.target;
+  open = new Set([...list.querySelectorAll("details[open][id]")].map((details) => details.id));
+  const unsent = fields(list).filter((field) => field.form.dataset.sent === undefined);
+  typed = new Map(unsent.filter(isTyped).map((field) => [placeOf(field), field.value]));
+  typing = unsent.includes(document.activeElement) ? placeOf(document.activeElement) : null;
 });
-document.body.addEventListener("htmx:afterSettle", () => {
+document.body.addEventListener("htmx:afterSwap", (swap) => {
   for (const id of open) document.getElementById(id)?.setAttribute("open", "");
+  for (const field of fields(swap.detail.target)) {
+    const place = placeOf(field);
+    if (typed.has(place)) field.value = typed.get(place);
+    if (place === typing) field.focus({ preventScroll: true });
+  }
   tick();
 });
+document.addEventListener("input", (input) => { delete input.target.form?.dataset.sent; });
 
 // who is at this device
 const person = document.getElementById("person");

@@ -142,6 +142,15 @@ class EventIntakeTest {
   }
 
   @Test
+  void aDeviceWhoseClockGoesAheadTellsOfNow() {
+    tell(reading("a", 35).replace("T16:20:00", "T16:33:00"));
+
+    String time = plant.api().get(events()).path("events.find { it.id == 'a' }.time");
+
+    assertThat(OffsetDateTime.parse(time).toInstant()).isEqualTo(NOW.toInstant());
+  }
+
+  @Test
   void theMediaTypesOfTheStandardAreRead() {
     for (String type :
         List.of("application/cloudevents+json", "application/cloudevents-batch+json")) {

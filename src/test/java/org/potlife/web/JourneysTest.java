@@ -263,6 +263,7 @@ class JourneysTest {
 
     planner.page.evaluate("document.activeElement.blur(); window.scrollTo(0, 0)");
     search("1");
+    assertThat(planner.at("main h1")).containsText("draft");
     drawn();
     planner.walkTo("#publish");
     planner.press("Enter");

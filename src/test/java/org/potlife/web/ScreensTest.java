@@ -284,6 +284,26 @@ class ScreensTest {
   }
 
   @Test
+  void whatTheCrewIsTypingStaysWhenSomebodyElseTellsSomething() {
+    plant.published();
+    SettableClock.set(at("06:31"));
+    open("presses/P1");
+    String card = page.locator(".job").first().getAttribute("id");
+    String other = page.locator(".job").nth(1).getAttribute("id");
+    page.locator("#c" + card + " summary").click();
+    page.locator("#c" + card + " input[name=good]").fill("40");
+    page.locator("#" + card + " p.name").evaluate("p => p.dataset.drawn = 'before'");
+
+    page.evaluate("document.body.dispatchEvent(new CustomEvent('potlife:changed'))");
+
+    assertThat(page.locator("#" + card + " p.name[data-drawn]")).hasCount(0);
+    assertThat(page.locator("#c" + card + " input[name=good]")).isFocused();
+    assertThat(page.locator("#c" + card + " input[name=good]")).hasValue("40");
+    assertThat(page.locator("#c" + other + " input[name=good]")).hasValue("");
+    assertThat(complaints).isEmpty();
+  }
+
+  @Test
   void thePlannerHoldsARunAndTakesItBack() {
     plant.published();
     open("plan");

@@ -194,11 +194,17 @@ class EventIntake {
 
   private Told<?> one(String plant, JsonNode tree, Instant now, List<FieldError> errors) {
     EventEnvelope envelope = EventEnvelope.read(tree, effects.keySet(), now, errors);
-    return envelope == null ? null : bind(plant, envelope, effects.get(envelope.type()), errors);
+    return envelope == null
+        ? null
+        : bind(plant, envelope, effects.get(envelope.type()), now, errors);
   }
 
   private <D extends Record> Told<D> bind(
-      String plant, EventEnvelope envelope, EventEffect<D> effect, List<FieldError> errors) {
+      String plant,
+      EventEnvelope envelope,
+      EventEffect<D> effect,
+      Instant now,
+      List<FieldError> errors) {
     List<FieldError> own = new ArrayList<>();
     D data = bodies.readPart(envelope.data(), effect.data(), own);
     ShopEvent event =
@@ -207,12 +213,17 @@ class EventIntake {
             envelope.source(),
             envelope.id(),
             envelope.type(),
-            envelope.time().truncatedTo(ChronoUnit.MICROS),
+            // a device whose clock goes ahead tells of what has happened, not of what is to come
+            earlier(envelope.time().truncatedTo(ChronoUnit.MICROS), now),
             envelope.data());
     if (own.isEmpty()) {
       own.addAll(effect.check(event, data));
     }
     own.forEach(error -> errors.add(error.under("/data")));
     return own.isEmpty() ? new Told<>(event, data, effect) : null;
+  }
+
+  private static Instant earlier(Instant one, Instant other) {
+    return one.isBefore(other) ? one : other;
   }
 }
