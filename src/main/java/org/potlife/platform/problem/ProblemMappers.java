@@ -4,6 +4,7 @@ import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
+import java.nio.channels.ClosedChannelException;
 import java.util.Optional;
 import java.util.UUID;
 import org.jboss.logging.Logger;
@@ -43,6 +44,11 @@ final class ProblemMappers {
       // one line each: there will be many until it is back
       LOG.warnf("Answered 503: %s", e.toString());
       return answer(Problem.of(ProblemType.UNAVAILABLE, database.get())).build();
+    }
+    if (e instanceof ClosedChannelException) {
+      // a browser that leaves a stream; there is nobody to answer
+      LOG.debug("The caller has left", e);
+      return answer(Problem.of(ProblemType.UNAVAILABLE, "The connection is closed.")).build();
     }
     String number = UUID.randomUUID().toString();
     LOG.errorf(e, "Unforeseen failure %s", number);
