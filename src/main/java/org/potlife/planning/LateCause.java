@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.potlife.order.Order;
+import org.potlife.sheet.DurationWords;
 import org.potlife.sheet.PlanSheet.RunLine;
 import org.potlife.sheet.PlanSheet.WaitLine;
 
@@ -36,14 +37,14 @@ final class LateCause {
     }
     RunLine before = runBefore(last, runs);
     if (longest != null && (before == null || longest.minutes() >= 10)) {
-      return words(longest);
+      return words(longest, runs);
     }
     if (before != null && instructions.putsBefore(before.id(), last.id())) {
-      return "the planner wants %s before it on %s".formatted(before.id(), last.press());
+      return "the planner wants %s before it on %s".formatted(before.words(), last.press());
     }
     return before == null
         ? "set-up and printing end after it is due"
-        : "%s is taken by %s until then".formatted(last.press(), before.id());
+        : "%s is taken by %s until then".formatted(last.press(), before.words());
   }
 
   private static RunLine runBefore(RunLine run, List<RunLine> runs) {
@@ -58,11 +59,11 @@ final class LateCause {
     return before;
   }
 
-  private static String words(WaitLine wait) {
+  private static String words(WaitLine wait, List<RunLine> runs) {
     if (Instructions.BEHIND.equals(wait.behind())) {
-      return "the planner wants it no earlier, %d min".formatted(wait.minutes());
+      return "the planner wants it no earlier, " + DurationWords.of(wait.minutes());
     }
-    String behind = wait.behind() == null ? "" : " behind " + wait.behind();
+    String behind = wait.behind() == null ? "" : " behind " + named(wait.behind(), runs);
     String what =
         switch (wait.cause()) {
           case "closed" -> "the press is not staffed";
@@ -74,6 +75,14 @@ final class LateCause {
           case "dryer" -> "the dryer has no room";
           default -> wait.cause();
         };
-    return "%s, %d min%s".formatted(what, wait.minutes(), behind);
+    return what + ", " + DurationWords.of(wait.minutes()) + behind;
+  }
+
+  private static String named(String behind, List<RunLine> runs) {
+    return runs.stream()
+        .filter(run -> run.id().equals(behind))
+        .findFirst()
+        .map(RunLine::words)
+        .orElse(behind);
   }
 }

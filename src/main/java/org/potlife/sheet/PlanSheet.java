@@ -98,7 +98,13 @@ public record PlanSheet(
       List<String> screens,
       List<String> inks,
       List<String> batches,
-      List<WaitLine> waits) {}
+      List<WaitLine> waits) {
+
+    /** What people call it: order, design, position, and the lot if there are several. */
+    public String words() {
+      return order + " " + design + ", " + position + (lots > 1 ? ", lot " + lot : "");
+    }
+  }
 
   /** A constant rate over a stretch of printing. */
   public record RateLine(OffsetDateTime from, OffsetDateTime to, int ratePerHour) {}

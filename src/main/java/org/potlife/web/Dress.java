@@ -7,6 +7,7 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.potlife.plan.list.ActivationList.Batch;
+import org.potlife.sheet.DurationWords;
 import org.potlife.plan.list.BeltChange;
 import org.potlife.plan.list.ScreenList.Frame;
 import org.potlife.plan.list.ScreenList.MeshUse;
@@ -99,8 +100,7 @@ final class Dress {
 
   /** Minutes as hours and minutes, from an hour on. */
   static String duration(long minutes) {
-    String rest = minutes % 60 == 0 ? "" : " " + minutes % 60 + " min";
-    return minutes < 60 ? minutes + " min" : minutes / 60 + " h" + rest;
+    return DurationWords.of(minutes);
   }
 
   /** Minutes as hours and minutes, from an hour on. */

@@ -147,6 +147,7 @@ class FloorEventsTest {
 
   @Test
   void anOrderThatComesInAsAnEventIsPlacedChangedAndCancelledAndStandsInTheLogOnce() {
+    SettableClock.set(EVENING.plusMinutes(5));
     String due = "2026-12-04T12:00:00+01:00";
     assertThat(outcome("order.placed", EVENING, orderBody("N-1", due, ink(), 50)))
         .isEqualTo("applied");
@@ -170,6 +171,7 @@ class FloorEventsTest {
 
   @Test
   void garmentsReceivedMoveTheOrderAndAnOlderReceiptDoesNotMoveItBack() {
+    SettableClock.set(EVENING.plusMinutes(5));
     String order = firstOrder();
     String draft = plant.draft();
     outcome(

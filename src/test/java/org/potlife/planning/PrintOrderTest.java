@@ -80,7 +80,7 @@ class PrintOrderTest {
     assertThat(put.sheet().late())
         .filteredOn(late -> late.order().equals("A-1"))
         .extracting(LateLine::cause)
-        .containsExactly("the planner wants B-2:logo:front:1 before it on P1");
+        .containsExactly("the planner wants B-2 logo, front before it on P1");
   }
 
   @Test

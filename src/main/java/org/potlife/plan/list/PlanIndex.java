@@ -118,16 +118,7 @@ public final class PlanIndex {
 
   /** A run as people call it: order, design and place; the id itself when there is no such run. */
   public String runName(String id) {
-    return findRun(id)
-        .map(
-            run ->
-                run.order()
-                    + " "
-                    + run.design()
-                    + ", "
-                    + run.position()
-                    + (run.lots() > 1 ? ", lot " + run.lot() : ""))
-        .orElse(id);
+    return findRun(id).map(RunLine::words).orElse(id);
   }
 
   /** A text with the ids of runs replaced by the names that people use. */
