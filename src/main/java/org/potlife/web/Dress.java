@@ -7,12 +7,12 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.potlife.plan.list.ActivationList.Batch;
-import org.potlife.sheet.DurationWords;
 import org.potlife.plan.list.BeltChange;
 import org.potlife.plan.list.ScreenList.Frame;
 import org.potlife.plan.list.ScreenList.MeshUse;
 import org.potlife.plan.list.ScreenList.Stage;
 import org.potlife.plan.list.ScreenList.Stop;
+import org.potlife.sheet.DurationWords;
 
 /** How figures and names are dressed for paper. */
 @TemplateExtension

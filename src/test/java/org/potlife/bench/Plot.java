@@ -79,8 +79,7 @@ final class Plot {
     text(svg, LEFT, HEIGHT - 12, "start", axis);
   }
 
-  private void draw(
-      StringBuilder svg, Line line, int number, double from, double to, double most) {
+  private void draw(StringBuilder svg, Line line, int number, double from, double to, double most) {
     String colour = COLOURS[number % COLOURS.length];
     StringBuilder path = new StringBuilder();
     double lastY = 0;

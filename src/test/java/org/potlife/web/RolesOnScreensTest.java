@@ -214,7 +214,13 @@ class RolesOnScreensTest {
 
     assertThat(seen).contains("id=\"search\"").doesNotContain("id=\"stop\"");
     Staff.at(planner);
-    plant.api().post(plant.plans() + "/" + solving + "/stop", "").then().log().ifValidationFails().statusCode(202);
+    plant
+        .api()
+        .post(plant.plans() + "/" + solving + "/stop", "")
+        .then()
+        .log()
+        .ifValidationFails()
+        .statusCode(202);
     plant.await(solving);
   }
 
