@@ -109,7 +109,23 @@ const placeOf = (field) => `${field.closest("details[id]")?.id ?? ""} ${field.fo
 const fields = (list) => [...list.querySelectorAll("form[data-mark] :is(input, select, textarea):not([type=hidden])")];
 const isTyped = (field) =>
   field.options ? [...field.options].some((option) => option.selected !== option.defaultSelected) : field.value !== field.defaultValue;
+// a list is not exchanged under a finger: the touch would be lost
+let pressed = false;
+let held = false;
+document.addEventListener("pointerdown", () => { pressed = true; });
+for (const end of ["pointerup", "pointercancel"]) {
+  document.addEventListener(end, () => setTimeout(() => {
+    pressed = false;
+    if (held) changed();
+    held = false;
+  }));
+}
 document.body.addEventListener("htmx:beforeSwap", (swap) => {
+  if (pressed) {
+    held = true;
+    swap.detail.shouldSwap = false;
+    return;
+  }
   const list = swap.detail.target;
   open = new Set([...list.querySelectorAll("details[open][id]")].map((details) => details.id));
   const unsent = fields(list).filter((field) => field.form.dataset.sent === undefined);

@@ -106,9 +106,11 @@ class JourneysTest {
     SettableClock.set(time);
   }
 
-  /** A minute goes by: what is marked must not lie ahead of the service's clock. */
-  private void aMinuteLater() {
+  /** Touches a mark; it is booked a minute later, so that it does not lie ahead of the clock. */
+  private void mark(Visit visit, String selector) {
+    visit.touchMark(selector);
     itIs(now.plusMinutes(1));
+    visit.passes();
   }
 
   private String way(String screen) {
@@ -286,8 +288,7 @@ class JourneysTest {
 
       // weighs what is first on the list
       assertThat(room.at("details[open] .weigh td.big").first()).isVisible();
-      room.mark("button[data-mark='batch.mixed']");
-      aMinuteLater();
+      mark(room, "button[data-mark='batch.mixed']");
 
       // stirs in the agent of a batch, takes that back for it was another one, and then does it
       Locator activate = room.at("button.main[data-mark='batch.activated']").first();
@@ -299,8 +300,7 @@ class JourneysTest {
       room.page.clock().runFor(Visit.UNDO_MS);
       assertThat(room.at("button.main[data-mark='batch.activated']").first())
           .hasAttribute("data-data", batch);
-      aMinuteLater();
-      room.mark("button.main[data-mark='batch.activated']");
+      mark(room, "button.main[data-mark='batch.activated']");
       assertThat(room.at(".waitword").first()).containsText("do not use yet");
 
       // prints its label
@@ -320,20 +320,18 @@ class JourneysTest {
     try (Visit room = newcomer("screen-room")) {
       comesBack(room, "screen-room", "06:05", "screen-room");
       String stage = room.at(".job").first().getAttribute("id");
-      room.mark(".job .touches button.main");
+      mark(room, ".job .touches button.main");
       assertThat(room.at(".job[id='" + stage + "'] button[data-mark='screen.moved']")).hasCount(0);
-      aMinuteLater();
 
       room.at("select[name=room]").selectOption("C1");
       room.fill("input[name=temperatureC]", "29.5");
       room.fill("input[name=humidityPercent]", "34");
-      room.mark("form[data-mark='climate.reading'] button");
-      aMinuteLater();
+      mark(room, "form[data-mark='climate.reading'] button");
 
       Locator broken = room.at("form[data-mark='screen.broken'] select");
       String screen = broken.locator("option").nth(1).getAttribute("value");
       broken.selectOption(screen);
-      room.mark("form[data-mark='screen.broken'] button");
+      mark(room, "form[data-mark='screen.broken'] button");
       assertThat(room.at("#stale")).isVisible();
       assertThat(room.complaints()).isEmpty();
     }
@@ -350,21 +348,18 @@ class JourneysTest {
       crew.isLive();
       String card = crew.at(".job").first().getAttribute("id");
 
-      crew.mark("button[data-mark='run.started']");
-      aMinuteLater();
-      crew.mark("button[data-mark='run.first-piece']");
-      aMinuteLater();
+      mark(crew, "button[data-mark='run.started']");
+      mark(crew, "button[data-mark='run.first-piece']");
 
       crew.touch("#c" + card + " summary");
       crew.fill("#c" + card + " input[name=good]", "40");
-      crew.mark("#c" + card + " button");
+      mark(crew, "#c" + card + " button");
       assertThat(crew.at("#" + card)).containsText("40 good, 0 spoiled");
-      aMinuteLater();
 
       crew.touch("#f" + card + " summary");
       crew.fill("#f" + card + " input[name=good]", "240");
       crew.fill("#f" + card + " input[name=spoiled]", "2");
-      crew.mark("#f" + card + " button");
+      mark(crew, "#f" + card + " button");
       assertThat(crew.at("#" + card)).hasCount(0);
       crew.touch("#done summary");
       assertThat(crew.at("#done")).containsText("240 good, 2 spoiled");

@@ -304,6 +304,24 @@ class ScreensTest {
   }
 
   @Test
+  void aTouchIsNotLostWhenTheListIsDrawnAnewUnderTheFinger() {
+    plant.published();
+    SettableClock.set(at("06:31"));
+    open("presses/P1");
+    Locator started = page.locator("button[data-mark='run.started']").first();
+    started.hover();
+    page.mouse().down();
+
+    page.waitForResponse(
+        answer -> answer.url().contains("/presses/P1/list"),
+        () -> page.evaluate("document.body.dispatchEvent(new CustomEvent('potlife:changed'))"));
+    page.mouse().up();
+
+    assertThat(page.locator(".notice").last()).containsText("started");
+    assertThat(complaints).isEmpty();
+  }
+
+  @Test
   void thePlannerHoldsARunAndTakesItBack() {
     plant.published();
     open("plan");

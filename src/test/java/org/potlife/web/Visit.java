@@ -81,10 +81,10 @@ final class Visit implements AutoCloseable {
     at(selector).first().click();
   }
 
-  /** Touches a mark and lets the time go by in which it could be taken back. */
-  void mark(String selector) {
+  /** Touches a mark; it can be taken back. */
+  void touchMark(String selector) {
     touch(selector);
-    passes();
+    assertThat(at(".notice").last().locator("button")).isVisible();
   }
 
   /** The time goes by in which a mark can be taken back; it is booked. */
