@@ -49,6 +49,7 @@ public final class Pictures {
   private String order;
   private String press;
   private String plan;
+  private String day;
 
   private Pictures(ShopBrowser browser, String address, Path folder) {
     this.browser = browser;
@@ -86,6 +87,7 @@ public final class Pictures {
       }
       page.navigate(address + PLANT + "plan");
       plan = page.locator("#plan-id").getAttribute("data-plan");
+      day = page.locator("input[name=day]").first().inputValue();
       page.navigate(address + PLANT + "presses");
       press = page.locator("a.tile").first().getAttribute("href");
       page.navigate(address + PLANT + "orders");
@@ -125,10 +127,10 @@ public final class Pictures {
   private void screens(String state, Size size, ColorScheme scheme) throws IOException {
     Map<String, String> ways = new TreeMap<>();
     for (String screen :
-        List.of(
-            "ink-room", "screen-room", "presses", "orders", "order-table", "shop", "days-end")) {
+        List.of("ink-room", "screen-room", "presses", "orders", "order-table", "shop")) {
       ways.put(screen, PLANT + screen);
     }
+    ways.put("days-end", PLANT + "days-end?day=" + day);
     ways.put("start", "/");
     ways.put("plan", PLANT + "plan");
     ways.put("press", press);
