@@ -57,7 +57,8 @@ public final class Pictures {
     this.folder = folder;
   }
 
-  public static void main(String[] args) throws IOException {
+  public static void main(String... words) throws IOException {
+    String[] args = String.join(" ", words).trim().split("\\s+");
     Path folder = Files.createDirectories(Path.of(args[2]));
     try (ShopBrowser browser = ShopBrowser.open()) {
       Pictures pictures = new Pictures(browser, args[0], folder);

@@ -59,8 +59,9 @@ public final class ScreenTiming {
     this.slower = slower;
   }
 
-  public static void main(String[] args) {
-    String address = args.length > 0 ? args[0] : "http://localhost:8080";
+  public static void main(String... words) {
+    String[] args = String.join(" ", words).trim().split("\\s+");
+    String address = args[0].isEmpty() ? "http://localhost:8080" : args[0];
     double slower = args.length > 1 ? Double.parseDouble(args[1]) : 1;
     try (ShopBrowser browser = ShopBrowser.open()) {
       ScreenTiming timing = new ScreenTiming(browser, address, slower);
