@@ -279,6 +279,7 @@ class ScreensTest {
     page.clock().runFor(UNDO_MS);
     assertThat(page.locator(".notice").last()).containsText("booked");
     page.locator("button[data-mark='run.first-piece']").first().click();
+    SettableClock.set(at("06:41"));
     page.clock().runFor(UNDO_MS);
     assertThat(page.locator("button[data-mark='run.first-piece']")).hasCount(0);
   }
