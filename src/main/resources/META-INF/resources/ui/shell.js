@@ -110,18 +110,20 @@ const fields = (list) => [...list.querySelectorAll("form[data-mark] :is(input, s
 const isTyped = (field) =>
   field.options ? [...field.options].some((option) => option.selected !== option.defaultSelected) : field.value !== field.defaultValue;
 // a list is not exchanged under a finger: the touch would be lost
-let pressed = false;
+const LONG_PRESS_MS = 5000;
+let pressedAt = -LONG_PRESS_MS;
 let held = false;
-document.addEventListener("pointerdown", () => { pressed = true; });
+document.addEventListener("pointerdown", () => { pressedAt = performance.now(); });
 for (const end of ["pointerup", "pointercancel"]) {
   document.addEventListener(end, () => setTimeout(() => {
-    pressed = false;
+    pressedAt = -LONG_PRESS_MS;
     if (held) changed();
     held = false;
   }));
 }
 document.body.addEventListener("htmx:beforeSwap", (swap) => {
-  if (pressed) {
+  // a finger that was never seen to leave does not stop the list for ever
+  if (performance.now() - pressedAt < LONG_PRESS_MS) {
     held = true;
     swap.detail.shouldSwap = false;
     return;
