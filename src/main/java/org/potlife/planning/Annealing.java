@@ -18,6 +18,9 @@ import org.potlife.simulation.SequenceEvaluator;
  * guess has been right, several changes that it accepts are simulated together, and what they come
  * to is held against what was guessed (surrogate transitions: J. S. Liu, Monte Carlo Strategies in
  * Scientific Computing, 2001, from memory).
+ *
+ * <p>Long, because a change, what is guessed of it, its simulation and the temperatures that decide
+ * on it work on the same lines: apart they would hand all of that to each other at every change.
  */
 final class Annealing {
 

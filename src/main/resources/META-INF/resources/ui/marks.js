@@ -158,6 +158,8 @@ document.addEventListener("submit", (submit) => {
   if (form.dataset.clear !== undefined) form.reset();
 });
 
+document.addEventListener("input", (input) => { delete input.target.form?.dataset.sent; });
+
 if (plant) {
   keep(kept());
   flush();

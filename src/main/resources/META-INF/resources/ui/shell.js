@@ -143,7 +143,6 @@ document.body.addEventListener("htmx:afterSwap", (swap) => {
   }
   tick();
 });
-document.addEventListener("input", (input) => { delete input.target.form?.dataset.sent; });
 
 // who is at this device
 const person = document.getElementById("person");

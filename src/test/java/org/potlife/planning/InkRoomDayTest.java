@@ -10,7 +10,10 @@ import static org.potlife.testing.SmallShop.overtime;
 import static org.potlife.testing.SmallShop.shop;
 
 import java.time.DayOfWeek;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.Timeout.ThreadMode;
 import org.potlife.ink.Process;
 import org.potlife.testing.SmallOrder;
 import org.potlife.testing.SmallShop;
@@ -113,7 +116,9 @@ class InkRoomDayTest {
     assertThat(plan.run("A-1").waits()).extracting("cause").containsExactly("closed", "ink-room");
   }
 
+  // one press and few runs: a search that never ends would be noticed here
   @Test
+  @Timeout(value = 1, unit = TimeUnit.MINUTES, threadMode = ThreadMode.SEPARATE_THREAD)
   void darkClothIsPrintedBeforeLightClothWithTheSameActivatedInk() {
     Planned plan = search(shop(), crest("A-1").cloth("sky", 80), crest("A-2").cloth("navy", 20));
     assertThat(plan.run("A-2").setUpStart()).isBefore(plan.run("A-1").setUpStart());

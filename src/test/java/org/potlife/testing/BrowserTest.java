@@ -4,13 +4,16 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaul
 
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Timeout;
 
 /**
  * What tests that look at the service through a browser have in common: one browser, one window.
  */
+@Timeout(value = 20, unit = TimeUnit.MINUTES)
 public abstract class BrowserTest {
 
   private static ShopBrowser browser;

@@ -14,12 +14,14 @@ import java.time.OffsetDateTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.potlife.account.internal.Staff;
 import org.potlife.order.Order;
 import org.potlife.plan.PlanFixture;
@@ -31,6 +33,7 @@ import org.potlife.testing.ShopBrowser;
 /** What each user comes for, from the sign-in page to the end, with the real search. */
 @QuarkusTest
 @TestProfile(JourneysTest.Shop.class)
+@Timeout(value = 20, unit = TimeUnit.MINUTES)
 class JourneysTest {
 
   private static final String PASSWORD = "wet screens dry slowly";

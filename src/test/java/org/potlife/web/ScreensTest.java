@@ -17,12 +17,14 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import org.eclipse.microprofile.config.ConfigProvider;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.potlife.plan.PlannedPlant;
@@ -30,6 +32,7 @@ import org.potlife.plan.SettableClock;
 import org.potlife.testing.ShopBrowser;
 
 @QuarkusTest
+@Timeout(value = 20, unit = TimeUnit.MINUTES)
 class ScreensTest {
 
   private static final List<String> SCREENS =
@@ -263,63 +266,6 @@ class ScreensTest {
     String broken = "events.find { it.type == 'org.potlife.screen.broken' }.";
     assertThat(told.getString(broken + "data.screen")).isEqualTo(screen);
     assertThat(told.getString(broken + "state")).isEqualTo("applied");
-  }
-
-  @Test
-  void theCrewStartsARunAndApprovesItsFirstPiece() {
-    plant.published();
-    SettableClock.set(at("06:31"));
-    page.clock().install();
-    open("presses/P1");
-
-    page.locator("button[data-mark='run.started']").first().click();
-    // the tablet's clock runs, the service's stands still in a test: what is marked must not lie
-    // ahead
-    SettableClock.set(at("06:36"));
-    page.clock().runFor(UNDO_MS);
-    assertThat(page.locator(".notice").last()).containsText("booked");
-    page.locator("button[data-mark='run.first-piece']").first().click();
-    SettableClock.set(at("06:41"));
-    page.clock().runFor(UNDO_MS);
-    assertThat(page.locator("button[data-mark='run.first-piece']")).hasCount(0);
-  }
-
-  @Test
-  void whatTheCrewIsTypingStaysWhenSomebodyElseTellsSomething() {
-    plant.published();
-    SettableClock.set(at("06:31"));
-    open("presses/P1");
-    String card = page.locator(".job").first().getAttribute("id");
-    String other = page.locator(".job").nth(1).getAttribute("id");
-    page.locator("#c" + card + " summary").click();
-    page.locator("#c" + card + " input[name=good]").fill("40");
-    page.locator("#" + card + " p.name").evaluate("p => p.dataset.drawn = 'before'");
-
-    page.evaluate("document.body.dispatchEvent(new CustomEvent('potlife:changed'))");
-
-    assertThat(page.locator("#" + card + " p.name[data-drawn]")).hasCount(0);
-    assertThat(page.locator("#c" + card + " input[name=good]")).isFocused();
-    assertThat(page.locator("#c" + card + " input[name=good]")).hasValue("40");
-    assertThat(page.locator("#c" + other + " input[name=good]")).hasValue("");
-    assertThat(complaints).isEmpty();
-  }
-
-  @Test
-  void aTouchIsNotLostWhenTheListIsDrawnAnewUnderTheFinger() {
-    plant.published();
-    SettableClock.set(at("06:31"));
-    open("presses/P1");
-    Locator started = page.locator("button[data-mark='run.started']").first();
-    started.hover();
-    page.mouse().down();
-
-    page.waitForResponse(
-        answer -> answer.url().contains("/presses/P1/list"),
-        () -> page.evaluate("document.body.dispatchEvent(new CustomEvent('potlife:changed'))"));
-    page.mouse().up();
-
-    assertThat(page.locator(".notice").last()).containsText("started");
-    assertThat(complaints).isEmpty();
   }
 
   @Test
