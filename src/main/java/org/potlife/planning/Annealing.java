@@ -5,7 +5,6 @@ import java.util.SplittableRandom;
 import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.Outcome;
 import org.potlife.simulation.Problem;
-import org.potlife.simulation.SequenceEvaluator;
 
 /**
  * Simulated annealing on the lines of all presses, in rounds that start from the best plan so far:
@@ -58,6 +57,11 @@ final class Annealing {
   private static final double MORE = 1.15;
   private static final double FEWER = 0.87;
 
+  /** Changes that are only rehearsed before the whole shop is simulated: at first, and at most. */
+  private static final double FIRST_SETTLING = 8;
+
+  private static final double MOST_UNSETTLED = 500;
+
   /** Looks for changes before those found so far are simulated. */
   private static final int MOST_LOOKS = 5000;
 
@@ -76,7 +80,7 @@ final class Annealing {
   private static final int EXACT_FROM = 20;
 
   private final Problem problem;
-  private final SequenceEvaluator evaluator;
+  private final Rehearsal rehearsal;
   private final Budget budget;
   private final SplittableRandom random;
   private final Lines lines;
@@ -87,11 +91,21 @@ final class Annealing {
 
   private final int[][] begun;
   private final int[] begunLengths;
+
+  /** The lines as they were when the whole shop was last simulated, and what they came to. */
+  private final int[][] settled;
+
+  private final int[] settledLengths;
+  private Outcome settledOutcome;
+  private Outcome rehearsedThen;
+  private int unsettled;
+  private double settleAfter = FIRST_SETTLING;
   private final LineDescent descent;
   private double together = 1;
   private int rightGuesses;
   private boolean guessedWrong;
   private boolean descendNext;
+  private boolean inkNext;
   private int mostMoved;
   private final long[] lateSteps = new long[SAMPLES];
   private final long[] costSteps = new long[SAMPLES];
@@ -107,9 +121,9 @@ final class Annealing {
     this.problem = problem;
     this.budget = budget;
     this.incumbent = incumbent;
-    evaluator = new SequenceEvaluator(problem, verify);
     random = new SplittableRandom(seed);
     lines = new Lines(problem.presses().length, problem.movable());
+    rehearsal = new Rehearsal(problem, lines, verify);
     DispatchTimes times = new DispatchTimes(problem);
     guess = new LineGuess(problem, lines, times);
     order = new PrintOrder(problem);
@@ -117,6 +131,8 @@ final class Annealing {
     descent = new LineDescent(guess, budget, random);
     begun = new int[problem.presses().length][problem.movable()];
     begunLengths = new int[begun.length];
+    settled = new int[begun.length][problem.movable()];
+    settledLengths = new int[begun.length];
   }
 
   /** Looks for plans that are better than the best so far. */
@@ -136,6 +152,9 @@ final class Annealing {
       descendNext = isExact() && (!descendNext || begun.length == 1);
       int press = descendNext ? random.nextInt(begun.length) : -1;
       lines.set(best.sequences(), best.lengths());
+      inkNext = !inkNext;
+      rehearsal.withInk(
+          inkNext || best.outcome().unplaced() > 0 || best.outcome().weightedLateMinutes() == 0);
       if (descendNext && LineDescent.suits(lines.length(press))) {
         descend(press, used + Math.max(1e-9, length));
       } else {
@@ -148,20 +167,23 @@ final class Annealing {
   }
 
   private void round(double from, double length) {
-    current = evaluateAsBase();
-    guess.learn(evaluator);
+    begin(rehearsal.simulate());
     measureSteps();
     double hotLate = heat * HOT * quantile(lateSteps, lateCount);
     double hotCost = heat * HOT * quantile(costSteps, costCount);
     while (true) {
       double done = (budget.used() - from) / length;
       if (done >= 1 || budget.over()) {
+        settle();
         return;
       }
       double cooling = Math.pow(COLD, done);
       lateTemperature = hotLate * cooling;
       costTemperature = hotCost * cooling;
       changeSeveral();
+      if (unsettled >= settleAfter) {
+        settle();
+      }
     }
   }
 
@@ -180,8 +202,7 @@ final class Annealing {
 
   /** Improves one line by itself: where the guess is exact that is quicker than to cool. */
   private void descend(int press, double until) {
-    current = evaluateAsBase();
-    guess.learn(evaluator);
+    begin(rehearsal.simulate());
     descent.improve(
         press, lines.runs()[press], lines.length(press), until, line -> take(press, line));
   }
@@ -191,9 +212,10 @@ final class Annealing {
     System.arraycopy(line, 0, changed[press], 0, line.length);
     lines.set(changed, lines.lengths());
     budget.evaluated();
-    Outcome outcome = evaluateAsBase();
+    Outcome outcome = rehearsal.simulate();
     if (outcome.compareTo(current) < 0) {
       accept(outcome);
+      offer(outcome);
     } else {
       // the guess was not exact after all
       guessedWrong = true;
@@ -245,7 +267,7 @@ final class Annealing {
     for (int i = 0; i < SAMPLES && !budget.over(); i++) {
       budget.glanced();
       if (moves.change()) {
-        Outcome outcome = evaluate();
+        Outcome outcome = rehearsal.rehearse();
         budget.evaluated();
         lines.undo();
         if (outcome.unplaced() == current.unplaced()) {
@@ -277,7 +299,7 @@ final class Annealing {
 
   /** Changes that the guess accepts; one simulation then accepts or refuses them together. */
   private void changeSeveral() {
-    begin();
+    remember();
     int wanted = (int) together;
     int kept = 0;
     long late = 0;
@@ -303,17 +325,53 @@ final class Annealing {
     }
     budget.evaluated();
     if (wanted == 1) {
-      Outcome outcome = evaluate();
-      hold(outcome, late);
-      decide(outcome, patience);
+      decide(late, patience);
     } else {
-      Outcome outcome = evaluateAsBase();
+      Outcome outcome = rehearsal.rehearseAsBase();
       hold(outcome, late);
       decideTogether(outcome, late, cost);
     }
   }
 
-  private void begin() {
+  private void begin(Outcome outcome) {
+    settledOutcome = outcome;
+    current = rehearsal.rehearseAsBase();
+    rehearsedThen = current;
+    unsettled = 0;
+    guess.learn(rehearsal.base());
+    for (int press = 0; press < settled.length; press++) {
+      System.arraycopy(lines.runs()[press], 0, settled[press], 0, lines.length(press));
+      settledLengths[press] = lines.length(press);
+    }
+  }
+
+  /**
+   * Simulates the whole shop once more: what was only rehearsed stays if it comes to about the
+   * same, else it is taken back.
+   */
+  private void settle() {
+    if (unsettled == 0) {
+      return;
+    }
+    long late = current.weightedLateMinutes() - rehearsedThen.weightedLateMinutes();
+    double cost = current.costMilli() - rehearsedThen.costMilli();
+    budget.evaluated();
+    Outcome outcome = rehearsal.simulate();
+    current = settledOutcome;
+    double penalty = Math.min(penalty(outcome, 0, 0), penalty(outcome, late, cost));
+    boolean right = outcome.weightedLateMinutes() - current.weightedLateMinutes() == late;
+    settleAfter =
+        right ? Math.min(MOST_UNSETTLED, settleAfter * MORE) : Math.max(1, settleAfter * FEWER);
+    if (penalty <= patience()) {
+      begin(outcome);
+      offer(outcome);
+    } else {
+      lines.set(settled, settledLengths);
+      begin(rehearsal.simulate());
+    }
+  }
+
+  private void remember() {
     for (int press = 0; press < begun.length; press++) {
       System.arraycopy(lines.runs()[press], 0, begun[press], 0, lines.length(press));
       begunLengths[press] = lines.length(press);
@@ -324,13 +382,22 @@ final class Annealing {
     return -Math.log(1 - random.nextDouble());
   }
 
-  private void decide(Outcome outcome, double patience) {
+  private void decide(long guessedLate, double patience) {
+    boolean whole =
+        rehearsal.isWithInk()
+            && (current.unplaced() > 0
+                || (rehearsal.waitsForScreens(moves.run()) && random.nextBoolean()));
+    Outcome outcome = whole ? rehearsal.whole() : rehearsal.rehearse();
+    hold(outcome, guessedLate);
     moves.learn(outcome.compareTo(current) < 0);
     boolean accepted = penalty(outcome, 0, 0) <= patience;
-    if (accepted) {
-      evaluateAsBase();
+    if (accepted && !whole) {
+      rehearsal.rehearseAsBase();
     }
     end(outcome, accepted);
+    if (accepted && whole) {
+      settle();
+    }
   }
 
   private void decideTogether(Outcome outcome, long guessedLate, double guessedCost) {
@@ -362,14 +429,6 @@ final class Annealing {
       return false;
     }
     return true;
-  }
-
-  private Outcome evaluateAsBase() {
-    return evaluator.evaluateAsBase(lines.runs(), lines.lengths());
-  }
-
-  private Outcome evaluate() {
-    return evaluator.evaluate(lines.runs(), lines.lengths());
   }
 
   private boolean isSmall() {
@@ -408,10 +467,18 @@ final class Annealing {
     return Math.max(0, (outcome.costMilli() - current.costMilli() - guessedCost) / costTemperature);
   }
 
-  /** The evaluator has the lines as its base already. */
+  /** The lines have become the base already. */
   private void accept(Outcome outcome) {
-    guess.learn(evaluator);
+    guess.learn(rehearsal.base());
     current = outcome;
+    unsettled++;
+    if (rehearsal.isWhole()) {
+      offer(current);
+    }
+  }
+
+  /** What they come to has been simulated with all that there is. */
+  private void offer(Outcome outcome) {
     if (outcome.compareTo(best.outcome()) < 0) {
       best = new Dispatch.Plan(lines.copyOfRuns(), lines.lengths().clone(), outcome);
       incumbent.offer(best);

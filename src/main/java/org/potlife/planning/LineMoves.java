@@ -46,6 +46,7 @@ final class LineMoves {
   private final double[] paid = new double[KINDS.length];
   private int sinceLearnt;
   private int kind;
+  private int run;
 
   LineMoves(Problem problem, Lines lines, IntUnaryOperator ends, Kin kin, SplittableRandom random) {
     this.problem = problem;
@@ -67,7 +68,7 @@ final class LineMoves {
   /** Changes the lines; false if what was picked cannot be done, then nothing is changed. */
   boolean change() {
     kind = pickKind();
-    int run = random.nextInt(problem.movable());
+    run = random.nextInt(problem.movable());
     if (kind == Kind.AHEAD.ordinal() || random.nextInt(3) == 0) {
       run = latestOfSome(run);
     }
@@ -83,6 +84,11 @@ final class LineMoves {
       default:
         return nearInTime(run, press, place);
     }
+  }
+
+  /** The run that the last change is about. */
+  int run() {
+    return run;
   }
 
   /** The last change could not be done, or was not worth a simulation. */

@@ -1,5 +1,7 @@
 package org.potlife.simulation;
 
+import java.util.Arrays;
+
 /**
  * Everything that stays the same while sequences are tried. Times are whole seconds from the plan's
  * origin. Runs below {@code movable} are sequenced; those from there on are taken over and only
@@ -38,4 +40,27 @@ public record Problem(
 
   /** Press of a published run that may go anywhere, at no cost of change. */
   public static final int DISPLACED = -2;
+
+  /** The same where every run has its ink when it wants it. */
+  public Problem withoutInk() {
+    return new Problem(
+        movable,
+        Arrays.stream(runs).map(RunSpec::withoutInk).toArray(RunSpec[]::new),
+        presses,
+        dryers,
+        inks,
+        sets,
+        orders,
+        lots,
+        screenRoom,
+        inkRoom,
+        costs,
+        dayStart,
+        horizonEnd,
+        publishedStart,
+        publishedPress,
+        takenOver,
+        measuredSetUpS,
+        inOrder);
+  }
 }

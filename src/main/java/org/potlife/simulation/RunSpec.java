@@ -30,6 +30,23 @@ public record RunSpec(
     BeltFeed[] feeds,
     boolean[] presses) {
 
+  /** The same, drawing nothing; what is mounted and washed up for it stays. */
+  RunSpec withoutInk() {
+    return new RunSpec(
+        order,
+        garmentLot,
+        stage,
+        screenSet,
+        pieces,
+        garmentsFrom,
+        clothLightness,
+        screens,
+        inks,
+        new InkNeed[0],
+        feeds,
+        presses);
+  }
+
   /**
    * Draw of one ink.
    *

@@ -171,6 +171,9 @@ final class ScreenPipeline {
 
   /** Gives the frames of a set back, which are released at {@code releasedAt}. */
   void giveBack(ScreenRoomState state, int set, int releasedAt) {
+    if (state.isIdle()) {
+      return;
+    }
     ScreenSetSpec spec = problem.sets()[set];
     int reclaimed = releasedAt + room.reclaimS() * spec.screens();
     for (int mesh : spec.meshes()) {

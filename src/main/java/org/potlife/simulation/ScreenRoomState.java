@@ -13,6 +13,9 @@ final class ScreenRoomState {
   /** By set, when it is ready, s; -1 while it is not made. */
   final int[] setReady;
 
+  /** All sets are ready at given times: the room has nothing to do. */
+  private boolean idle;
+
   ScreenRoomState(ScreenRoomSpec room, ScreenSetSpec[] sets) {
     ScreenRoomSpec.Place[] kinds = ScreenRoomSpec.Place.values();
     places = new PlaceBook[room.places().length];
@@ -33,7 +36,22 @@ final class ScreenRoomState {
     }
   }
 
+  /** From here on sets are ready at these times, s, whatever is asked for and given back. */
+  void give(int[] readyAt) {
+    idle = true;
+    System.arraycopy(readyAt, 0, setReady, 0, setReady.length);
+  }
+
+  boolean isIdle() {
+    return idle;
+  }
+
   void copyFrom(ScreenRoomState other) {
+    System.arraycopy(other.setReady, 0, setReady, 0, setReady.length);
+    idle = other.idle;
+    if (idle) {
+      return;
+    }
     for (int i = 0; i < places.length; i++) {
       places[i].copyFrom(other.places[i]);
     }
@@ -43,6 +61,5 @@ final class ScreenRoomState {
     for (int i = 0; i < frames.length; i++) {
       frames[i].copyFrom(other.frames[i]);
     }
-    System.arraycopy(other.setReady, 0, setReady, 0, setReady.length);
   }
 }

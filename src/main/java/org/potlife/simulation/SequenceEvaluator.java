@@ -79,6 +79,33 @@ public final class SequenceEvaluator {
     baseLengths = new int[presses];
   }
 
+  /**
+   * From here on sets of screens are ready at these times, whatever the sequences, and the screen
+   * room is left out, which is most of the work. There is no base any more.
+   *
+   * @param readyAt by set, s; of a set that was never wanted, anything below 0
+   */
+  public void giveScreens(int[] readyAt) {
+    int[] given = Arrays.stream(readyAt).map(at -> Math.max(0, at)).toArray();
+    checkpoints[0].screens.give(given);
+    if (reference != null) {
+      reference.giveScreens(given);
+    }
+    started = false;
+  }
+
+  /** By set, when it is ready in the base, s; below 0 if it was never wanted. */
+  public int[] screensReady() {
+    return course.setReady.clone();
+  }
+
+  /** Whether a run of the base had to wait for the making of its screens. */
+  public boolean waitsForScreens(int run) {
+    int set = problem.runs()[run].screenSet();
+    int step = course.stepOf[run];
+    return set >= 0 && step < course.steps() && course.setReady[set] > course.unscreened[step];
+  }
+
   /** What these sequences come to. */
   public Outcome evaluate(int[][] newSequences, int[] newLengths) {
     return evaluate(newSequences, newLengths, false);

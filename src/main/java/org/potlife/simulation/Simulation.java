@@ -69,6 +69,11 @@ public final class Simulation {
     return state.outcome(stuck(trace));
   }
 
+  /** From here on sets of screens are ready at these times, s, and the screen room is left out. */
+  void giveScreens(int[] readyAt) {
+    empty.screens.give(readyAt);
+  }
+
   /** Cost of one kind in the last run of the simulation, 1/1000 of the plant currency. */
   public long costMilli(CostKind kind) {
     return state.cost(kind);

@@ -1,0 +1,83 @@
+package org.potlife.planning;
+
+import java.util.Arrays;
+import org.potlife.simulation.Outcome;
+import org.potlife.simulation.Problem;
+import org.potlife.simulation.SequenceEvaluator;
+
+/**
+ * What changed lines come to: rehearsed with every set of screens ready when it was in the last
+ * simulation of the whole shop. The screen room is most of a simulation, works far ahead of the
+ * presses and seldom decides on what a change is worth; so plans are rehearsed many times for each
+ * time that the whole shop is simulated.
+ */
+final class Rehearsal {
+
+  private final Lines lines;
+  private final SequenceEvaluator shop;
+  private final SequenceEvaluator presses;
+  private final SequenceEvaluator pressesAndInk;
+  private final boolean hasScreens;
+  private final boolean hasInk;
+  private boolean withInk;
+
+  /**
+   * @param verify whether each result is compared with a simulation from the start
+   */
+  Rehearsal(Problem problem, Lines lines, boolean verify) {
+    this.lines = lines;
+    hasScreens = problem.sets().length > 0;
+    hasInk = Arrays.stream(problem.runs()).anyMatch(run -> run.needs().length > 0);
+    shop = new SequenceEvaluator(problem, verify);
+    pressesAndInk = hasScreens ? new SequenceEvaluator(problem, verify) : shop;
+    presses = hasInk ? new SequenceEvaluator(problem.withoutInk(), verify) : pressesAndInk;
+  }
+
+  /** Whether ink is rehearsed too, or every run is taken to have it when it wants it. */
+  void withInk(boolean wanted) {
+    withInk = wanted || !hasInk;
+  }
+
+  boolean isWithInk() {
+    return withInk;
+  }
+
+  /** Simulates the whole shop: from here on screens are ready as they are now. */
+  Outcome simulate() {
+    Outcome outcome = shop.evaluateAsBase(lines.runs(), lines.lengths());
+    if (hasScreens && base() != shop) {
+      base().giveScreens(shop.screensReady());
+    }
+    return outcome;
+  }
+
+  /** What the lines come to, rooms included; they do not become the base. */
+  Outcome whole() {
+    return shop.evaluate(lines.runs(), lines.lengths());
+  }
+
+  /** What the lines come to if rooms do as they did. */
+  Outcome rehearse() {
+    return base().evaluate(lines.runs(), lines.lengths());
+  }
+
+  /** The same, and what comes next is compared with these lines. */
+  Outcome rehearseAsBase() {
+    return base().evaluateAsBase(lines.runs(), lines.lengths());
+  }
+
+  /** Whether a run waited for the making of its screens when the whole shop was simulated. */
+  boolean waitsForScreens(int run) {
+    return hasScreens && shop.waitsForScreens(run);
+  }
+
+  /** How the lines went that were last simulated or rehearsed as a base. */
+  SequenceEvaluator base() {
+    return withInk ? pressesAndInk : presses;
+  }
+
+  /** Whether what is rehearsed is all that there is. */
+  boolean isWhole() {
+    return base() == shop;
+  }
+}
