@@ -25,8 +25,11 @@ final class Annealing {
 
   // the figures below were found by trial on the cases of docs/benchmarks.md
 
-  /** Start temperature of a round against the size of its smaller steps. */
-  private static final double HOT = 0.3;
+  /** Start temperature of a long round against the size of its smaller steps. */
+  private static final double HOT = 0.6;
+
+  /** Work per run of a long round; a shorter one starts so much colder. */
+  private static final double LONG = 900;
 
   /** The last temperature of a round against its first. */
   private static final double COLD = 0.01;
@@ -62,6 +65,9 @@ final class Annealing {
 
   private static final double MOST_UNSETTLED = 500;
 
+  /** With so many runs more, one change more that may pay is looked at for each simulation. */
+  private static final int RUNS_PER_CHOICE = 500;
+
   /** Looks for changes before those found so far are simulated. */
   private static final int MOST_LOOKS = 5000;
 
@@ -79,6 +85,8 @@ final class Annealing {
   /** So many simulations, each come out as guessed, make the guess exact. */
   private static final int EXACT_FROM = 20;
 
+  private final Lines.Change chosen;
+  private final int choice;
   private final Problem problem;
   private final Rehearsal rehearsal;
   private final Budget budget;
@@ -104,6 +112,7 @@ final class Annealing {
   private double together = 1;
   private int rightGuesses;
   private boolean guessedWrong;
+  private boolean guessedRight;
   private boolean descendNext;
   private boolean inkNext;
   private int mostMoved;
@@ -127,6 +136,8 @@ final class Annealing {
     DispatchTimes times = new DispatchTimes(problem);
     guess = new LineGuess(problem, lines, times);
     order = new PrintOrder(problem);
+    choice = Math.max(1, problem.movable() / RUNS_PER_CHOICE);
+    chosen = new Lines.Change(problem.movable());
     moves = new LineMoves(problem, lines, guess::endOf, new Kin(problem, times), random);
     descent = new LineDescent(guess, budget, random);
     begun = new int[problem.presses().length][problem.movable()];
@@ -169,8 +180,9 @@ final class Annealing {
   private void round(double from, double length) {
     begin(rehearsal.simulate());
     measureSteps();
-    double hotLate = heat * HOT * quantile(lateSteps, lateCount);
-    double hotCost = heat * HOT * quantile(costSteps, costCount);
+    double hot = heat * HOT * Math.min(1, workOf(length) / (LONG * problem.movable()));
+    double hotLate = hot * quantile(lateSteps, lateCount);
+    double hotCost = hot * quantile(costSteps, costCount);
     while (true) {
       double done = (budget.used() - from) / length;
       if (done >= 1 || budget.over()) {
@@ -187,6 +199,12 @@ final class Annealing {
     }
   }
 
+  /** About what a share of the budget allows. */
+  private double workOf(double share) {
+    double used = budget.used();
+    return used == 0 ? FIRST * problem.movable() : share * budget.work() / used;
+  }
+
   private boolean isExact() {
     // the guess does not know what the planner wants before what
     return order.isFree() && !guessedWrong && rightGuesses >= EXACT_FROM;
@@ -197,6 +215,7 @@ final class Annealing {
         outcome.unplaced() == current.unplaced()
             && outcome.weightedLateMinutes() - current.weightedLateMinutes() == guessedLate;
     guessedWrong |= !right;
+    guessedRight = right;
     rightGuesses++;
   }
 
@@ -305,6 +324,37 @@ final class Annealing {
     long late = 0;
     double cost = 0;
     double patience = 0;
+    if (wanted == 1 && choice > 1) {
+      long bestLate = Long.MAX_VALUE;
+      long bestSetUp = 0;
+      int found = 0;
+      for (int looks = 0; looks < choice * 50 && found < choice; looks++) {
+        budget.glanced();
+        double p = patience();
+        if (change() && worthKeeping(LOOSE * p + LOOSE)) {
+          found++;
+          if (guess.lateMinutes() < bestLate
+              || guess.lateMinutes() == bestLate && guess.setUpS() < bestSetUp) {
+            bestLate = guess.lateMinutes();
+            bestSetUp = guess.setUpS();
+            lines.note(chosen);
+            patience = p;
+            moves.note();
+          }
+          lines.undo();
+        } else {
+          moves.learnNothing();
+        }
+      }
+      if (found > 0) {
+        moves.recall();
+        lines.redo(chosen);
+        guess.ofLastChange();
+        guess.keep();
+        kept = 1;
+        late = guess.lateMinutes();
+      }
+    }
     for (int looks = 0; looks < MOST_LOOKS && kept < wanted; looks++) {
       budget.glanced();
       patience = patience();
@@ -336,6 +386,11 @@ final class Annealing {
   private void begin(Outcome outcome) {
     settledOutcome = outcome;
     current = rehearsal.rehearseAsBase();
+    if (current.unplaced() > 0 && !rehearsal.isWithInk()) {
+      rehearsal.withInk(true);
+      rehearsal.simulate();
+      current = rehearsal.rehearseAsBase();
+    }
     rehearsedThen = current;
     unsettled = 0;
     guess.learn(rehearsal.base());
@@ -406,11 +461,11 @@ final class Annealing {
   }
 
   private void end(Outcome outcome, boolean accepted) {
+    boolean more = accepted && guessedRight && !isSmall();
+    together = more ? Math.min(MOST_TOGETHER, together * MORE) : Math.max(1, together * FEWER);
     if (accepted) {
-      together = isSmall() ? 1 : Math.min(MOST_TOGETHER, together * MORE);
       accept(outcome);
     } else {
-      together = Math.max(1, together * FEWER);
       lines.set(begun, begunLengths);
       guess.forget();
     }

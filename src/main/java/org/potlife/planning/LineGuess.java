@@ -5,7 +5,7 @@ import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.OrderSpec;
 import org.potlife.simulation.Problem;
 import org.potlife.simulation.RunSpec;
-import org.potlife.simulation.SequenceEvaluator;
+import org.potlife.simulation.RunTimes;
 import org.potlife.simulation.StaffedTime;
 
 /**
@@ -50,7 +50,20 @@ final class LineGuess {
 
   private final long[][] newLate;
   private final long[][] newSetUp;
+
+  /** For both lines, the place from which they go on as before. */
+  private final int[] stops = new int[2];
+
+  /** By run, behind which run and on which press it was learned, and its set-up there, s. */
+  private final int[] learnedBefore;
+
+  private final int[] learnedPress;
+  private final int[] learnedSetUpS;
+  private final int[] orderOf;
   private final int[] orderEnd;
+  private final int[] learnedOrderEnd;
+  private final boolean[] stale;
+  private RunTimes learnedFrom;
   private long lateMinutes;
   private long setUpS;
 
@@ -82,28 +95,55 @@ final class LineGuess {
     newLate = new long[2][runs + 1];
     newSetUp = new long[2][runs + 1];
     orderEnd = new int[problem.orders().length];
+    learnedOrderEnd = new int[orderEnd.length];
+    learnedBefore = new int[runs];
+    learnedPress = new int[runs];
+    learnedSetUpS = new int[runs];
+    Arrays.fill(learnedPress, -1);
+    stale = new boolean[presses];
+    orderOf = new int[runs];
+    for (int run = 0; run < runs; run++) {
+      orderOf[run] = problem.runs()[run].order();
+    }
   }
 
   /** Takes over how the lines went when they were simulated as the evaluator's base. */
-  void learn(SequenceEvaluator simulated) {
+  void learn(RunTimes simulated) {
     Arrays.fill(orderEnd, 0);
     for (int press = 0; press < printS.length; press++) {
+      stale[press] = simulated != learnedFrom | simulated.changedSinceAsked(press);
       for (int place = 0; place < lines.length(press); place++) {
         int run = lines.run(press, place);
-        int order = problem.runs()[run].order();
         end[run] = simulated.endOf(run);
-        orderEnd[order] = Math.max(orderEnd[order], end[run]);
+        orderEnd[orderOf[run]] = Math.max(orderEnd[orderOf[run]], end[run]);
       }
     }
+    learnedFrom = simulated;
     for (int press = 0; press < printS.length; press++) {
-      learn(press, simulated);
+      if (stale[press] || otherOrdersEnd(press)) {
+        learn(press, simulated);
+        System.arraycopy(lateBefore[press], 0, learnedLate[press], 0, lines.length(press) + 1);
+        System.arraycopy(setUpBefore[press], 0, learnedSetUp[press], 0, lines.length(press) + 1);
+      } else {
+        System.arraycopy(learnedLate[press], 0, lateBefore[press], 0, lines.length(press) + 1);
+        System.arraycopy(learnedSetUp[press], 0, setUpBefore[press], 0, lines.length(press) + 1);
+      }
     }
-    copy(lateBefore, learnedLate);
-    copy(setUpBefore, learnedSetUp);
     System.arraycopy(end, 0, learnedEnd, 0, end.length);
+    System.arraycopy(orderEnd, 0, learnedOrderEnd, 0, orderEnd.length);
   }
 
-  private void learn(int press, SequenceEvaluator simulated) {
+  private boolean otherOrdersEnd(int press) {
+    for (int place = 0; place < lines.length(press); place++) {
+      int order = orderOf[lines.run(press, place)];
+      if (orderEnd[order] != learnedOrderEnd[order]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private void learn(int press, RunTimes simulated) {
     StaffedTime staffed = problem.presses()[press].staffed();
     int before = problem.presses()[press].mounted();
     int free = times.openAt(press);
@@ -119,6 +159,9 @@ final class LineGuess {
       // a run that found no place was pushed on and took no time on its press
       int start = Math.min(simulated.startOf(run), end[run]);
       int took = staffed.workAt(end[run]) - staffed.workAt(start);
+      learnedBefore[run] = before;
+      learnedPress[run] = press;
+      learnedSetUpS[run] = setUp;
       slower[run] = took - setUp - printS[press][run];
       int could = staffed.addInSpan(Math.max(free, spec.garmentsFrom() - setUp), took);
       waited[run] =
@@ -174,34 +217,47 @@ final class LineGuess {
       int press = lines.changedPress(which);
       if (press >= 0) {
         follow(which, press);
-        int length = lines.length(press);
-        int lengthBefore = lines.lengthBefore(which);
-        lateMinutes += newLate[which][length] - lateBefore[press][lengthBefore];
-        setUpS += newSetUp[which][length] - setUpBefore[press][lengthBefore];
+        int stop = stops[which];
+        int stopBefore = stop + lines.lengthBefore(which) - lines.length(press);
+        lateMinutes += newLate[which][stop] - lateBefore[press][stopBefore];
+        setUpS += newSetUp[which][stop] - setUpBefore[press][stopBefore];
       }
     }
   }
 
+  /** Follows a line from where it changed until it goes on as before, or to its end. */
   private void follow(int which, int press) {
     int[] line = lines.runs()[press];
     int first = lines.changedFrom(which);
+    int changedTo = lines.changedTo(which);
     int before = first == 0 ? problem.presses()[press].mounted() : line[first - 1];
     int free = first == 0 ? times.openAt(press) : end[line[first - 1]];
     long late = lateBefore[press][first];
     long setUps = setUpBefore[press][first];
-    for (int place = first; place < lines.length(press); place++) {
+    int place = first;
+    newLate[which][first] = late;
+    newSetUp[which][first] = setUps;
+    boolean asBefore = false;
+    while (place < lines.length(press) && !asBefore) {
       int run = line[place];
-      int setUp = times.setUpS(before, run, press);
+      int setUp = setUpNow(before, run, press);
       free = endAfter(free, run, press, setUp);
       late += late(run, free);
       setUps += setUp;
       newEnd[which][place] = free;
-      newLate[which][place + 1] = late;
-      newSetUp[which][place + 1] = setUps;
+      asBefore = place >= changedTo && free == end[run];
+      place++;
+      newLate[which][place] = late;
+      newSetUp[which][place] = setUps;
       before = run;
     }
-    newLate[which][first] = lateBefore[press][first];
-    newSetUp[which][first] = setUpBefore[press][first];
+    stops[which] = place;
+  }
+
+  private int setUpNow(int before, int run, int press) {
+    return learnedBefore[run] == before && learnedPress[run] == press
+        ? learnedSetUpS[run]
+        : times.setUpS(before, run, press);
   }
 
   /** The last change stays. */
@@ -210,13 +266,26 @@ final class LineGuess {
       int press = lines.changedPress(which);
       if (press >= 0) {
         int from = lines.changedFrom(which);
-        int count = lines.length(press) - from;
-        for (int place = from; place < from + count; place++) {
+        int stop = stops[which];
+        int stopBefore = stop + lines.lengthBefore(which) - lines.length(press);
+        int rest = lines.length(press) - stop;
+        shift(lateBefore[press], stopBefore, stop, rest, newLate[which][stop]);
+        shift(setUpBefore[press], stopBefore, stop, rest, newSetUp[which][stop]);
+        for (int place = from; place < stop; place++) {
           end[lines.run(press, place)] = newEnd[which][place];
         }
-        System.arraycopy(newLate[which], from + 1, lateBefore[press], from + 1, count);
-        System.arraycopy(newSetUp[which], from + 1, setUpBefore[press], from + 1, count);
+        System.arraycopy(newLate[which], from + 1, lateBefore[press], from + 1, stop - from);
+        System.arraycopy(newSetUp[which], from + 1, setUpBefore[press], from + 1, stop - from);
       }
+    }
+  }
+
+  /** Sums that go on as before from a place on, but from another sum. */
+  private static void shift(long[] sums, int from, int to, int count, long sum) {
+    long more = sum - sums[from];
+    System.arraycopy(sums, from, sums, to, count + 1);
+    for (int i = to; i <= to + count; i++) {
+      sums[i] += more;
     }
   }
 

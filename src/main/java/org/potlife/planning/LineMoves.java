@@ -86,6 +86,19 @@ final class LineMoves {
     }
   }
 
+  private int notedKind;
+  private int notedRun;
+
+  void note() {
+    notedKind = kind;
+    notedRun = run;
+  }
+
+  void recall() {
+    kind = notedKind;
+    run = notedRun;
+  }
+
   /** The run that the last change is about. */
   int run() {
     return run;

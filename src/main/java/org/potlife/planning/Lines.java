@@ -17,6 +17,8 @@ final class Lines {
   private final int[] changed = {-1, -1};
   private int firstChanged;
   private int secondChanged;
+  private int firstChangedTo;
+  private int secondChangedTo;
 
   Lines(int presses, int movable) {
     runs = new int[presses][movable];
@@ -71,6 +73,11 @@ final class Lines {
     return which == 0 ? firstChanged : secondChanged;
   }
 
+  /** The first place from which the line goes on as before the last change. */
+  int changedTo(int which) {
+    return which == 0 ? firstChangedTo : secondChangedTo;
+  }
+
   int lengthBefore(int which) {
     return savedLength[which];
   }
@@ -95,6 +102,7 @@ final class Lines {
       }
       assert place <= left;
       firstChanged = low;
+      firstChangedTo = Math.max(at, place) + count;
       index(from, low);
     } else {
       swap(from, at, count, to, place, 0);
@@ -108,6 +116,8 @@ final class Lines {
     replace(b, atB, countB, saved[0], atA, countA);
     firstChanged = atA;
     secondChanged = atB;
+    firstChangedTo = atA + countB;
+    secondChangedTo = atB + countA;
     index(a, atA);
     index(b, atB);
   }
@@ -132,7 +142,56 @@ final class Lines {
     place += later - at - count;
     System.arraycopy(old, at, line, place, count);
     firstChanged = at;
+    firstChangedTo = later + laterCount;
     index(press, at);
+  }
+
+  /** A change that was taken back and may be made again. */
+  static final class Change {
+
+    private final int[] press = {-1, -1};
+    private final int[] from = new int[2];
+    private final int[] to = new int[2];
+    private final int[] length = new int[2];
+    private final int[][] line = new int[2][];
+
+    Change(int movable) {
+      line[0] = new int[movable];
+      line[1] = new int[movable];
+    }
+  }
+
+  /** Notes the last change. */
+  void note(Change change) {
+    for (int which = 0; which < 2; which++) {
+      int press = changed[which];
+      change.press[which] = press;
+      if (press >= 0) {
+        int from = changedFrom(which);
+        change.from[which] = from;
+        change.to[which] = changedTo(which);
+        change.length[which] = lengths[press];
+        System.arraycopy(runs[press], from, change.line[which], from, lengths[press] - from);
+      }
+    }
+  }
+
+  /** Makes a change again, on the lines as they were before it. */
+  void redo(Change change) {
+    save(change.press[0], change.press[1]);
+    firstChanged = change.from[0];
+    firstChangedTo = change.to[0];
+    secondChanged = change.from[1];
+    secondChangedTo = change.to[1];
+    for (int which = 0; which < 2; which++) {
+      int press = changed[which];
+      if (press >= 0) {
+        int from = changedFrom(which);
+        lengths[press] = change.length[which];
+        System.arraycopy(change.line[which], from, runs[press], from, lengths[press] - from);
+        index(press, from);
+      }
+    }
   }
 
   /** Takes the last change back. */

@@ -1,8 +1,10 @@
 package org.potlife.planning;
 
 import java.util.Arrays;
+import org.potlife.simulation.DryerEvaluator;
 import org.potlife.simulation.Outcome;
 import org.potlife.simulation.Problem;
+import org.potlife.simulation.RunTimes;
 import org.potlife.simulation.SequenceEvaluator;
 
 /**
@@ -15,8 +17,8 @@ final class Rehearsal {
 
   private final Lines lines;
   private final SequenceEvaluator shop;
-  private final SequenceEvaluator presses;
-  private final SequenceEvaluator pressesAndInk;
+  private final SequenceEvaluator inkAndPresses;
+  private final DryerEvaluator presses;
   private final boolean hasScreens;
   private final boolean hasInk;
   private boolean withInk;
@@ -29,13 +31,13 @@ final class Rehearsal {
     hasScreens = problem.sets().length > 0;
     hasInk = Arrays.stream(problem.runs()).anyMatch(run -> run.needs().length > 0);
     shop = new SequenceEvaluator(problem, verify);
-    pressesAndInk = hasScreens ? new SequenceEvaluator(problem, verify) : shop;
-    presses = hasInk ? new SequenceEvaluator(problem.withoutInk(), verify) : pressesAndInk;
+    inkAndPresses = hasScreens ? new SequenceEvaluator(problem, verify) : shop;
+    presses = new DryerEvaluator(problem.withoutInk(), verify);
   }
 
   /** Whether ink is rehearsed too, or every run is taken to have it when it wants it. */
   void withInk(boolean wanted) {
-    withInk = wanted || !hasInk;
+    withInk = wanted;
   }
 
   boolean isWithInk() {
@@ -45,8 +47,10 @@ final class Rehearsal {
   /** Simulates the whole shop: from here on screens are ready as they are now. */
   Outcome simulate() {
     Outcome outcome = shop.evaluateAsBase(lines.runs(), lines.lengths());
-    if (hasScreens && base() != shop) {
-      base().giveScreens(shop.screensReady());
+    if (!withInk) {
+      presses.giveScreens(shop.screensReady());
+    } else if (hasScreens) {
+      inkAndPresses.giveScreens(shop.screensReady());
     }
     return outcome;
   }
@@ -58,12 +62,16 @@ final class Rehearsal {
 
   /** What the lines come to if rooms do as they did. */
   Outcome rehearse() {
-    return base().evaluate(lines.runs(), lines.lengths());
+    return withInk
+        ? inkAndPresses.evaluate(lines.runs(), lines.lengths())
+        : presses.evaluate(lines.runs(), lines.lengths());
   }
 
   /** The same, and what comes next is compared with these lines. */
   Outcome rehearseAsBase() {
-    return base().evaluateAsBase(lines.runs(), lines.lengths());
+    return withInk
+        ? inkAndPresses.evaluateAsBase(lines.runs(), lines.lengths())
+        : presses.evaluateAsBase(lines.runs(), lines.lengths());
   }
 
   /** Whether a run waited for the making of its screens when the whole shop was simulated. */
@@ -72,12 +80,12 @@ final class Rehearsal {
   }
 
   /** How the lines went that were last simulated or rehearsed as a base. */
-  SequenceEvaluator base() {
-    return withInk ? pressesAndInk : presses;
+  RunTimes base() {
+    return withInk ? inkAndPresses : presses;
   }
 
   /** Whether what is rehearsed is all that there is. */
   boolean isWhole() {
-    return base() == shop;
+    return !hasScreens && (withInk || !hasInk);
   }
 }

@@ -11,7 +11,7 @@ import java.util.Arrays;
  *
  * <p>With {@code verify} every result is compared with a simulation from the start.
  */
-public final class SequenceEvaluator {
+public final class SequenceEvaluator implements RunTimes {
 
   /** Closer together cost more to keep than they save; found by trial. */
   private static final int STEPS_PER_CHECKPOINT = 16;
@@ -329,12 +329,12 @@ public final class SequenceEvaluator {
     simulation.placement().returnFrames(true);
   }
 
-  /** When a run of the base ends, s; roughly right while a search tries others. */
+  @Override
   public int endOf(int run) {
     return course.endOf[run];
   }
 
-  /** When the set-up of a run of the base begins, s. */
+  @Override
   public int startOf(int run) {
     return course.startOf[run];
   }

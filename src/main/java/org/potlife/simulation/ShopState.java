@@ -262,6 +262,22 @@ final class ShopState {
     }
   }
 
+  /** What was off the belt last of an order no longer counts: it ends at {@code end}, or -1. */
+  void reopen(Problem problem, int order, int end) {
+    int before = orderEnd[order];
+    if (before == end) {
+      return;
+    }
+    CostSpec costs = problem.costs();
+    OrderSpec spec = problem.orders()[order];
+    orderEnd[order] = end;
+    long late = (end < 0 ? 0 : lateMinutes(spec, end)) - lateMinutes(spec, before);
+    weightedLateMinutes += late * spec.weight();
+    long thin =
+        (end < 0 ? 0 : missingSlackS(spec, costs, end)) - missingSlackS(spec, costs, before);
+    addHourly(CostKind.THIN_SLACK, costs.thinSlackPerHour(), thin);
+  }
+
   private static long lateMinutes(OrderSpec order, int off) {
     return off <= order.dueAt() ? 0 : (off - (long) order.dueAt() + 59) / 60;
   }

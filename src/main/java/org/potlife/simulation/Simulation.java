@@ -81,16 +81,43 @@ public final class Simulation {
 
   /** Goes on from a state, for these sequences. */
   void follow(ShopState from, int[][] newSequences, int[] newLengths) {
-    at = from;
-    sequences = newSequences;
-    lengths = newLengths;
-    wentBack = false;
+    begin(from, newSequences, newLengths);
     for (int press = 0; press < nextAt.length; press++) {
       lookAhead(press);
     }
   }
 
-  private void lookAhead(int press) {
+  /** The same for some presses only. */
+  void follow(ShopState from, int[][] newSequences, int[] newLengths, boolean[] wanted) {
+    begin(from, newSequences, newLengths);
+    for (int press = 0; press < nextAt.length; press++) {
+      if (wanted[press]) {
+        lookAhead(press);
+      } else {
+        nextAt[press] = NOTHING;
+        nextLot[press] = -1;
+      }
+    }
+  }
+
+  private void begin(ShopState from, int[][] newSequences, int[] newLengths) {
+    at = from;
+    sequences = newSequences;
+    lengths = newLengths;
+    wentBack = false;
+  }
+
+  /** Garments were moved elsewhere: presses that wait for them look again. */
+  void lookAheadFor(int lot) {
+    for (int press = 0; press < nextAt.length; press++) {
+      if (nextLot[press] == lot) {
+        lookAhead(press);
+      }
+    }
+  }
+
+  /** Looks at what a press takes next. */
+  void lookAhead(int press) {
     int position = at.position[press];
     if (position >= lengths[press]) {
       nextAt[press] = NOTHING;
