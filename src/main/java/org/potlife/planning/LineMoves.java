@@ -47,6 +47,8 @@ final class LineMoves {
   private int sinceLearnt;
   private int kind;
   private int run;
+  private int notedKind;
+  private int notedRun;
 
   LineMoves(Problem problem, Lines lines, IntUnaryOperator ends, Kin kin, SplittableRandom random) {
     this.problem = problem;
@@ -86,9 +88,7 @@ final class LineMoves {
     }
   }
 
-  private int notedKind;
-  private int notedRun;
-
+  /** Notes what the last change was; {@link #recall} makes it the last one again. */
   void note() {
     notedKind = kind;
     notedRun = run;

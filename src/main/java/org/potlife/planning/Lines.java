@@ -227,6 +227,34 @@ final class Lines {
     }
   }
 
+  /** Lines as they were at some time. */
+  static final class Copy {
+
+    private final int[][] runs;
+    private final int[] lengths;
+
+    private Copy(int presses, int movable) {
+      runs = new int[presses][movable];
+      lengths = new int[presses];
+    }
+  }
+
+  /** Room for a copy. */
+  Copy newCopy() {
+    return new Copy(runs.length, pressOf.length);
+  }
+
+  void copyTo(Copy copy) {
+    for (int press = 0; press < runs.length; press++) {
+      System.arraycopy(runs[press], 0, copy.runs[press], 0, lengths[press]);
+      copy.lengths[press] = lengths[press];
+    }
+  }
+
+  void set(Copy copy) {
+    set(copy.runs, copy.lengths);
+  }
+
   int[][] copyOfRuns() {
     return Arrays.stream(runs).map(int[]::clone).toArray(int[][]::new);
   }
