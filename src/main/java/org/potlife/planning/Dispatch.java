@@ -223,16 +223,21 @@ final class Dispatch {
 
   /** Lines of runs by press as a plan, with what the simulation says of them. */
   static Plan judged(List<List<Integer>> lines, Problem problem, Simulation simulation) {
+    int[][] sequences = sequences(lines, problem);
+    int[] lengths = lines.stream().mapToInt(List::size).toArray();
+    return new Plan(sequences, lengths, simulation.run(sequences, lengths, null));
+  }
+
+  /** The lines by press, as the planner's wishes want them, with room for all runs. */
+  static int[][] sequences(List<List<Integer>> lines, Problem problem) {
     int[][] sequences = new int[lines.size()][];
-    int[] lengths = new int[lines.size()];
     PrintOrder order = new PrintOrder(problem);
     for (int press = 0; press < sequences.length; press++) {
       sequences[press] =
           Arrays.copyOf(
               order.inOrder(lines.get(press)).stream().mapToInt(Integer::intValue).toArray(),
               problem.movable());
-      lengths[press] = lines.get(press).size();
     }
-    return new Plan(sequences, lengths, simulation.run(sequences, lengths, null));
+    return sequences;
   }
 }

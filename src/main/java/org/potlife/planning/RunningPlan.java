@@ -2,9 +2,15 @@ package org.potlife.planning;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import org.potlife.simulation.DryerEvaluator;
+import org.potlife.simulation.Outcome;
 import org.potlife.simulation.Problem;
+import org.potlife.simulation.SequenceEvaluator;
 import org.potlife.simulation.Simulation;
 
 /**
@@ -15,18 +21,23 @@ import org.potlife.simulation.Simulation;
 final class RunningPlan {
 
   /** More trial places than this, and the remaining new runs go to the end of the shortest line. */
-  private static final int MOST_TRIALS = 3000;
+  private static final int MOST_TRIALS = 20_000;
+
+  /** Of all places for a run, so many are simulated with the whole shop. */
+  private static final int SIMULATED_PLACES = 12;
 
   private final Problem problem;
   private final LineUp other;
-  private final Simulation simulation;
+  private final SequenceEvaluator shop;
+  private final DryerEvaluator presses;
   private final List<List<Integer>> lines = new ArrayList<>();
   private int trials;
 
   private RunningPlan(Problem problem, LineUp other) {
     this.problem = problem;
     this.other = other;
-    simulation = new Simulation(problem);
+    shop = new SequenceEvaluator(problem, false);
+    presses = new DryerEvaluator(problem.withoutInk(), false);
   }
 
   /** Empty when no run of the problem is in the other plan. */
@@ -60,24 +71,67 @@ final class RunningPlan {
   }
 
   private void insert(int run) {
-    Dispatch.Plan best = null;
-    int bestPress = shortestLine(run);
-    int bestPlace = lines.get(bestPress).size();
-    for (int press = 0; press < lines.size() && trials < MOST_TRIALS; press++) {
-      List<Integer> line = lines.get(press);
-      for (int place = 0; place <= line.size() && problem.runs()[run].presses()[press]; place++) {
-        line.add(place, run);
-        Dispatch.Plan tried = judged();
-        line.remove(place);
-        trials++;
-        if (best == null || tried.outcome().compareTo(best.outcome()) < 0) {
-          best = tried;
-          bestPress = press;
-          bestPlace = place;
+    int shortest = shortestLine(run);
+    Place best = new Place(shortest, lines.get(shortest).size());
+    if (trials < MOST_TRIALS) {
+      Map<Place, Outcome> rehearsed = rehearsed(run);
+      shop.evaluateAsBase(sequences(), lengths());
+      best =
+          rehearsed.keySet().stream()
+              .sorted(Comparator.comparing(rehearsed::get))
+              .limit(SIMULATED_PLACES)
+              .min(Comparator.comparing(place -> with(run, place, shop::evaluate)))
+              .orElse(best);
+    }
+    lines.get(best.press).add(best.place, run);
+  }
+
+  /** A place in the line of a press. */
+  private record Place(int press, int place) {}
+
+  /**
+   * What the plan comes to with a run at each place if the screens of the others are ready as they
+   * were, its own as if it came first of all, and nobody waits for ink.
+   */
+  private Map<Place, Outcome> rehearsed(int run) {
+    List<Place> places = new ArrayList<>();
+    for (int press = 0; press < lines.size(); press++) {
+      for (int place = 0; place <= lines.get(press).size(); place++) {
+        if (problem.runs()[run].presses()[press]) {
+          places.add(new Place(press, place));
         }
       }
     }
-    lines.get(bestPress).add(bestPlace, run);
+    trials += places.size();
+    with(run, places.get(0), shop::evaluateAsBase);
+    int[] first = shop.screensReady();
+    shop.evaluateAsBase(sequences(), lengths());
+    int[] ready = shop.screensReady();
+    int set = problem.runs()[run].screenSet();
+    if (set >= 0 && ready[set] < 0) {
+      ready[set] = first[set];
+    }
+    presses.giveScreens(ready);
+    presses.evaluateAsBase(sequences(), lengths());
+    Map<Place, Outcome> outcomes = new LinkedHashMap<>();
+    places.forEach(place -> outcomes.put(place, with(run, place, presses::evaluate)));
+    return outcomes;
+  }
+
+  private Outcome with(int run, Place place, BiFunction<int[][], int[], Outcome> judge) {
+    List<Integer> line = lines.get(place.press);
+    line.add(place.place, run);
+    Outcome outcome = judge.apply(sequences(), lengths());
+    line.remove(place.place);
+    return outcome;
+  }
+
+  private int[][] sequences() {
+    return Dispatch.sequences(lines, problem);
+  }
+
+  private int[] lengths() {
+    return lines.stream().mapToInt(List::size).toArray();
   }
 
   private int shortestLine(int run) {
@@ -92,6 +146,6 @@ final class RunningPlan {
   }
 
   private Dispatch.Plan judged() {
-    return Dispatch.judged(lines, problem, simulation);
+    return Dispatch.judged(lines, problem, new Simulation(problem));
   }
 }

@@ -271,6 +271,7 @@ public final class DryerEvaluator implements RunTimes {
     number++;
     walkedCount = 0;
     Arrays.fill(working.costMilli, 0);
+    working.unplaced = 0;
     working.costMilli[THIN_SLACK] = baseThinSlack;
     working.weightedLateMinutes = baseLate;
     System.arraycopy(baseOrderEnd, 0, working.orderEnd, 0, baseOrderEnd.length);
@@ -282,6 +283,9 @@ public final class DryerEvaluator implements RunTimes {
       if (from[course.dryer] != UNTOUCHED) {
         course.addUp(working);
         begin(course, from[course.dryer]);
+        if (starts[course.dryer] < course.steps) {
+          firstTurn = Math.min(firstTurn, base.turn(course.run[starts[course.dryer]]));
+        }
         for (int press : course.presses) {
           if (working.position[press] < lengths[press]) {
             firstTurn = Math.min(firstTurn, working.pressFree[press]);

@@ -10,10 +10,14 @@ import org.junit.jupiter.api.Test;
 import org.potlife.demo.DemoPlant;
 import org.potlife.planning.BareSearch.Found;
 import org.potlife.sheet.PlanSheet;
+import org.potlife.simulation.DryerEvaluator;
 import org.potlife.simulation.Problem;
 import org.potlife.simulation.SequenceEvaluator;
 
-/** What is simulated from a checkpoint equals what is simulated from the start. */
+/**
+ * What is simulated from a checkpoint, or of the dryers that a change gets to, equals what is
+ * simulated from the start.
+ */
 class IncrementalScoreTest {
 
   private static final LocalDate DAY = LocalDate.of(2026, 12, 1);
@@ -58,6 +62,9 @@ class IncrementalScoreTest {
     int[] lengths = start.lengths();
     Random random = new Random(1);
     evaluator.evaluate(sequences, lengths);
+    DryerEvaluator dryers = new DryerEvaluator(problem.withoutInk(), true);
+    dryers.giveScreens(evaluator.screensReady());
+    dryers.evaluateAsBase(sequences, lengths);
     long tried = 0;
     while (tried < moves) {
       int from = random.nextInt(lengths.length);
@@ -71,8 +78,10 @@ class IncrementalScoreTest {
       tried++;
       put(sequences, lengths, to, place, run);
       evaluator.evaluate(sequences, lengths);
+      dryers.evaluate(sequences, lengths);
       if (random.nextInt(4) == 0) {
         evaluator.evaluateAsBase(sequences, lengths);
+        dryers.evaluateAsBase(sequences, lengths);
       } else {
         take(sequences, lengths, to, place);
         put(sequences, lengths, from, at, run);

@@ -14,6 +14,7 @@ import org.potlife.audit.Finding;
 import org.potlife.order.Order;
 import org.potlife.sheet.PlanSheet;
 import org.potlife.shop.ShopCheck;
+import org.potlife.simulation.DryerEvaluator;
 import org.potlife.simulation.Problem;
 import org.potlife.simulation.SequenceEvaluator;
 
@@ -113,7 +114,7 @@ class RandomShopsTest {
     }
   }
 
-  /** Each move is compared; the evaluator throws where the two differ. */
+  /** Each move is compared; the evaluators throw where the two differ. */
   private static void moveAbout(RandomCase shop, int moves) {
     Problem problem = new ProblemMapper(shop.request()).map().problem();
     Dispatch.Plan plan = new Dispatch(problem).earliestDueDate();
@@ -122,6 +123,9 @@ class RandomShopsTest {
     Random random = new Random(shop.seed());
     SequenceEvaluator evaluator = new SequenceEvaluator(problem, true, 1 + random.nextInt(4));
     evaluator.evaluate(lines, lengths);
+    DryerEvaluator dryers = new DryerEvaluator(problem.withoutInk(), true);
+    dryers.giveScreens(evaluator.screensReady());
+    dryers.evaluateAsBase(lines, lengths);
     for (int i = 0; i < moves && problem.movable() > 1; i++) {
       int from = random.nextInt(lines.length);
       int to = random.nextInt(lines.length);
@@ -132,13 +136,16 @@ class RandomShopsTest {
         int place = Math.max(0, Math.min(lengths[to], near));
         put(lines[to], lengths, to, place, run);
         evaluator.evaluate(lines, lengths);
+        dryers.evaluate(lines, lengths);
         if (random.nextInt(3) == 0) {
           evaluator.evaluateAsBase(lines, lengths);
+          dryers.evaluateAsBase(lines, lengths);
         } else {
           if (random.nextInt(3) == 0) {
             // a search that simulates several changes together makes them the base before it
             // refuses
             evaluator.evaluateAsBase(lines, lengths);
+            dryers.evaluateAsBase(lines, lengths);
           }
           take(lines[to], lengths, to, place);
           put(lines[from], lengths, from, at, run);
