@@ -68,6 +68,11 @@ public final class DryerEvaluator implements RunTimes {
   private final int[][] newRuns;
   private final int[] walked;
   private int walkedCount;
+
+  /** Runs of the last evaluation that are in no line of the base. */
+  private final int[] newcomers;
+
+  private int newcomerCount;
   private int nextShared;
 
   /** By press, how many runs at the end of its line are those of the base. */
@@ -132,7 +137,8 @@ public final class DryerEvaluator implements RunTimes {
     pressBefore = new int[dryers];
     costs = new long[dryers][costBefore.length];
     newRuns = new int[dryers][runs];
-    walked = new int[shared.count()];
+    walked = new int[shared.most()];
+    newcomers = new int[runs];
   }
 
   /**
@@ -214,10 +220,12 @@ public final class DryerEvaluator implements RunTimes {
   }
 
   /** The dryer of a press goes otherwise once the press has come to a place of its line. */
-  private void simulateFrom(int press, int place) {
+  private boolean simulateFrom(int press, int place) {
     int step = place == 0 ? 0 : base.step(baseSequences[press][place - 1]) + 1;
     int dryer = dryerOf[press];
+    boolean sooner = step < from[dryer];
     from[dryer] = Math.min(from[dryer], step);
+    return sooner;
   }
 
   /** Simulates until no more dryers are touched; false if a run finds no place. */
@@ -230,20 +238,23 @@ public final class DryerEvaluator implements RunTimes {
     do {
       begin();
       early = run();
-      if (early >= 0) {
-        int press = base.press(early);
-        simulateFrom(press, placeOf(early, press));
-        mayLeave = false;
+      if (early == NO_PLACE || (early >= 0 && !beginSooner(early))) {
+        return false;
       }
     } while (early >= 0);
-    if (early == NO_PLACE) {
-      return false;
-    }
     addUntouched();
     if (adopting) {
       adopt();
     }
     return true;
+  }
+
+  /** Makes room for a run that has its turn sooner; false if that would change nothing. */
+  private boolean beginSooner(int run) {
+    int press = base.press(run);
+    boolean other = simulateFrom(press, placeOf(run, press)) || mayLeave;
+    mayLeave = false;
+    return other;
   }
 
   private int placeOf(int run, int press) {
@@ -257,6 +268,9 @@ public final class DryerEvaluator implements RunTimes {
   private void startAfresh() {
     working.copyFrom(empty);
     Arrays.fill(from, 0);
+    for (int run = 0; run < again.length; run++) {
+      base.leaveOut(run);
+    }
     Arrays.fill(costBefore, 0);
     for (DryerCourse course : courses) {
       course.end(0, costBefore);
@@ -293,6 +307,10 @@ public final class DryerEvaluator implements RunTimes {
         }
       }
     }
+    for (int i = 0; i < newcomerCount; i++) {
+      shared.reset(newcomers[i], working);
+    }
+    newcomerCount = 0;
     shared.begin(working);
     nextShared = started ? 0 : shared.count();
     while (nextShared < shared.count() && base.turn(shared.run(nextShared)) < firstTurn) {
@@ -446,7 +464,8 @@ public final class DryerEvaluator implements RunTimes {
 
   private boolean goesAsInBase(int run) {
     int dryer = dryerOf[base.press(run)];
-    return base.step(run) < starts[dryer] || base.step(run) >= untils[dryer];
+    int step = base.step(run);
+    return step >= 0 && (step < starts[dryer] || step >= untils[dryer]);
   }
 
   private boolean allPlaced() {
@@ -519,6 +538,9 @@ public final class DryerEvaluator implements RunTimes {
     if (placement.off() < 0) {
       return false;
     }
+    if (!base.isThere(run)) {
+      newcomers[newcomerCount++] = run;
+    }
     placed[run] = number;
     newOff[run] = placement.off();
     if (adopting) {
@@ -575,6 +597,11 @@ public final class DryerEvaluator implements RunTimes {
     for (DryerCourse course : courses) {
       int dryer = course.dryer;
       if (from[dryer] != UNTOUCHED) {
+        for (int step = starts[dryer]; step < course.steps; step++) {
+          if (placed[course.run[step]] != number) {
+            base.leaveOut(course.run[step]);
+          }
+        }
         for (int step = starts[dryer]; step < steps[dryer]; step++) {
           course.run[step] = newRuns[dryer][step];
           base.copyFrom(tried, course.run[step]);

@@ -21,6 +21,20 @@ final class RunRecords implements RunTimes {
 
   RunRecords(int runs) {
     rows = new int[runs * COLUMNS];
+    for (int run = 0; run < runs; run++) {
+      leaveOut(run);
+    }
+  }
+
+  /** A run is in no line. */
+  void leaveOut(int run) {
+    rows[run * COLUMNS + STEP] = -1;
+    rows[run * COLUMNS + OFF] = -1;
+  }
+
+  /** Whether a run is in some line. */
+  boolean isThere(int run) {
+    return rows[run * COLUMNS + STEP] >= 0;
   }
 
   /** What is shared, as it is before a run has its turn. */
@@ -88,7 +102,7 @@ final class RunRecords implements RunTimes {
     return rows[run * COLUMNS + BEFORE];
   }
 
-  /** When it is off the belt, s. */
+  /** When it is off the belt, s; -1 if it is in no line. */
   int off(int run) {
     return rows[run * COLUMNS + OFF];
   }

@@ -20,6 +20,8 @@ final class SharedGoods {
   /** Runs that share something, in the order of their turns in the base. */
   private final long[] turns;
 
+  private int count;
+
   SharedGoods(Problem problem) {
     this.problem = problem;
     int[] lotOf = new int[problem.movable()];
@@ -75,19 +77,25 @@ final class SharedGoods {
 
   /** The runs that share something, in the order of their turns from here on. */
   void order(RunRecords base) {
-    int i = 0;
+    count = 0;
     for (int run = 0; run < shares.length; run++) {
-      if (shares[run]) {
-        turns[i++] =
+      if (shares[run] && base.isThere(run)) {
+        turns[count++] =
             ((long) base.turn(run) << (RUN_BITS + PRESS_BITS))
                 | (long) base.press(run) << RUN_BITS
                 | run;
       }
     }
-    Arrays.sort(turns);
+    Arrays.sort(turns, 0, count);
   }
 
+  /** How many runs share something and have their turn in the base. */
   int count() {
+    return count;
+  }
+
+  /** How many runs share something. */
+  int most() {
     return turns.length;
   }
 

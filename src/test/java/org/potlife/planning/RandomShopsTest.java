@@ -132,6 +132,11 @@ class RandomShopsTest {
       int at = lengths[from] == 0 ? -1 : random.nextInt(lengths[from]);
       if (at >= 0 && problem.runs()[lines[from][at]].presses()[to]) {
         int run = take(lines[from], lengths, from, at);
+        if (random.nextInt(4) == 0) {
+          // the base knows nothing of a run that is put in then, as when an order is new
+          dryers.evaluateAsBase(lines, lengths);
+          evaluator.evaluateAsBase(lines, lengths);
+        }
         int near = at + random.nextInt(5) - 2;
         int place = Math.max(0, Math.min(lengths[to], near));
         put(lines[to], lengths, to, place, run);
