@@ -70,7 +70,7 @@ public final class Simulation {
   }
 
   /** From here on sets of screens are ready at these times, s, and the screen room is left out. */
-  void giveScreens(int[] readyAt) {
+  public void giveScreens(int[] readyAt) {
     empty.screens.give(readyAt);
   }
 

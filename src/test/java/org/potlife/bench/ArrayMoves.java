@@ -3,7 +3,7 @@ package org.potlife.bench;
 import java.util.Random;
 import org.potlife.simulation.Problem;
 import org.potlife.simulation.RunSpec;
-import org.potlife.simulation.SequenceEvaluator;
+import org.potlife.simulation.RunTimes;
 
 /**
  * Moves of the search's kind on plain arrays, without the search: a run, or a short block, goes to
@@ -12,7 +12,7 @@ import org.potlife.simulation.SequenceEvaluator;
 final class ArrayMoves {
 
   private final Problem problem;
-  private final SequenceEvaluator evaluator;
+  private final RunTimes evaluator;
   private final int[][] sequences;
   private final int[] lengths;
   private final Random random;
@@ -20,12 +20,7 @@ final class ArrayMoves {
   private final int[] savedLength = new int[2];
   private final int[] moved = new int[2];
 
-  ArrayMoves(
-      Problem problem,
-      SequenceEvaluator evaluator,
-      int[][] sequences,
-      int[] lengths,
-      Random random) {
+  ArrayMoves(Problem problem, RunTimes evaluator, int[][] sequences, int[] lengths, Random random) {
     this.problem = problem;
     this.evaluator = evaluator;
     this.sequences = sequences;
