@@ -1,12 +1,10 @@
 package org.potlife.simulation;
 
 /**
- * How the presses of one dryer went in the base of a {@link DryerEvaluator}, step by step, with
- * checkpoints to go on from.
+ * How the presses of one dryer went in the base of a {@link DryerEvaluator}, step by step, with a
+ * checkpoint before each step to go on from.
  */
 final class DryerCourse {
-
-  private static final int STEPS_PER_CHECKPOINT = 1;
 
   final int dryer;
 
@@ -28,7 +26,7 @@ final class DryerCourse {
     this.dryer = dryer;
     this.presses = presses;
     run = new int[problem.movable()];
-    checkpoints = new Checkpoint[problem.movable() / STEPS_PER_CHECKPOINT + 1];
+    checkpoints = new Checkpoint[problem.movable() + 1];
     for (int i = 0; i < checkpoints.length; i++) {
       checkpoints[i] = new Checkpoint(presses.length, problem.dryers()[dryer].maxSpeed());
     }
@@ -51,19 +49,14 @@ final class DryerCourse {
     }
   }
 
-  /** The step of the last checkpoint that is not after a step. */
-  int checkpointBefore(int step) {
-    // where the base has ended there is no checkpoint any more
-    return Math.min(step, Math.max(0, steps - 1)) / STEPS_PER_CHECKPOINT * STEPS_PER_CHECKPOINT;
-  }
-
-  boolean isCheckpoint(int step) {
-    return step % STEPS_PER_CHECKPOINT == 0;
+  /** The step with whose checkpoint to go on: where the base has ended there is none any more. */
+  int checkpointFor(int step) {
+    return Math.min(step, Math.max(0, steps - 1));
   }
 
   /** Brings a state to what it is at a checkpoint. */
   void load(int step, ShopState state) {
-    Checkpoint from = checkpoints[step / STEPS_PER_CHECKPOINT];
+    Checkpoint from = checkpoints[step];
     for (int i = 0; i < presses.length; i++) {
       state.pressFree[presses[i]] = from.free[i];
       state.pressLast[presses[i]] = from.last[i];
@@ -81,7 +74,7 @@ final class DryerCourse {
 
   /** Takes from a state what this dryer came to from a checkpoint on. */
   void takeBack(int step, ShopState state) {
-    long[] before = checkpoints[step / STEPS_PER_CHECKPOINT].cost;
+    long[] before = checkpoints[step].cost;
     for (int kind = 0; kind < cost.length; kind++) {
       state.costMilli[kind] -= cost[kind] - before[kind];
     }
@@ -89,7 +82,7 @@ final class DryerCourse {
 
   /** Adds to a state what this dryer came to from a checkpoint on. */
   void addRest(int step, ShopState state) {
-    long[] before = checkpoints[step / STEPS_PER_CHECKPOINT].cost;
+    long[] before = checkpoints[step].cost;
     for (int kind = 0; kind < cost.length; kind++) {
       state.costMilli[kind] += cost[kind] - before[kind];
     }
@@ -97,7 +90,7 @@ final class DryerCourse {
 
   /** Whether presses that still have runs, and the belt, are as at a checkpoint. */
   boolean isAt(int step, ShopState state, int[] lengths, int[] baseLengths) {
-    Checkpoint then = checkpoints[step / STEPS_PER_CHECKPOINT];
+    Checkpoint then = checkpoints[step];
     for (int i = 0; i < presses.length; i++) {
       int press = presses[i];
       int left = lengths[press] - state.position[press];
@@ -117,7 +110,7 @@ final class DryerCourse {
    * @param since no first piece to come is earlier, s
    */
   void keep(int step, ShopState state, int since, long[] costSoFar) {
-    Checkpoint to = checkpoints[step / STEPS_PER_CHECKPOINT];
+    Checkpoint to = checkpoints[step];
     for (int i = 0; i < presses.length; i++) {
       to.free[i] = state.pressFree[presses[i]];
       to.last[i] = state.pressLast[presses[i]];
@@ -130,12 +123,12 @@ final class DryerCourse {
 
   /** What it came to up to a checkpoint. */
   void copyCost(int step, long[] to) {
-    System.arraycopy(checkpoints[step / STEPS_PER_CHECKPOINT].cost, 0, to, 0, to.length);
+    System.arraycopy(checkpoints[step].cost, 0, to, 0, to.length);
   }
 
   /** Whoever goes on from a checkpoint may have no first piece before this, s. */
   int since(int step) {
-    return checkpoints[step / STEPS_PER_CHECKPOINT].since;
+    return checkpoints[step].since;
   }
 
   /** All its steps are made. */

@@ -10,14 +10,15 @@ import java.util.stream.IntStream;
  * differ from a base, and those to which a difference gets that way.
  *
  * <p>With {@code verify} every result is compared with a simulation from the start.
+ *
+ * <p>Long, because which dryer goes as in the base, which has its turn next and what both share is
+ * decided anew at every step.
  */
 public final class DryerEvaluator implements RunTimes {
 
   private static final int UNTOUCHED = Integer.MAX_VALUE;
   private static final int DONE = -1;
   private static final int NO_PLACE = -2;
-  private static final int FINISH = CostKind.FINISH.ordinal();
-  private static final int THIN_SLACK = CostKind.THIN_SLACK.ordinal();
 
   private final Problem problem;
   private final Simulation simulation;
@@ -32,11 +33,8 @@ public final class DryerEvaluator implements RunTimes {
   private final ShopState empty;
   private final int[][] baseSequences;
   private final int[] baseLengths;
-  private final int[] baseOrderEnd;
-  private final int[][] runsOfOrder;
+  private final OrderEnds orders;
   private Outcome baseOutcome;
-  private long baseLate;
-  private long baseThinSlack;
   private boolean started;
 
   /** By dryer, the step of the base from which it is simulated. */
@@ -44,15 +42,6 @@ public final class DryerEvaluator implements RunTimes {
 
   private final boolean[] simulated;
   private final boolean[] changed;
-
-  /** By run, whether it is simulated again, as a number of the evaluation. */
-  private final int[] again;
-
-  /** By run, the number of the evaluation that placed it, and when it is off the belt then, s. */
-  private final int[] placed;
-
-  private final int[] newOff;
-  private int number;
 
   /** By dryer, the step from which it is simulated this time, and the one to come. */
   private final int[] starts;
@@ -117,19 +106,10 @@ public final class DryerEvaluator implements RunTimes {
     empty = new ShopState(problem);
     baseSequences = new int[presses][runs];
     baseLengths = new int[presses];
-    baseOrderEnd = new int[problem.orders().length];
-    runsOfOrder = new int[baseOrderEnd.length][];
-    for (int order = 0; order < runsOfOrder.length; order++) {
-      int wanted = order;
-      runsOfOrder[order] =
-          IntStream.range(0, runs).filter(run -> problem.runs()[run].order() == wanted).toArray();
-    }
+    orders = new OrderEnds(problem, base, empty);
     from = new int[dryers];
     simulated = new boolean[presses];
     changed = new boolean[presses];
-    again = new int[runs];
-    placed = new int[runs];
-    newOff = new int[runs];
     starts = new int[dryers];
     steps = new int[dryers];
     untils = new int[dryers];
@@ -251,6 +231,9 @@ public final class DryerEvaluator implements RunTimes {
 
   /** Makes room for a run that has its turn sooner; false if that would change nothing. */
   private boolean beginSooner(int run) {
+    if (!base.isThere(run)) {
+      return false;
+    }
     int press = base.press(run);
     boolean other = simulateFrom(press, placeOf(run, press)) || mayLeave;
     mayLeave = false;
@@ -268,7 +251,7 @@ public final class DryerEvaluator implements RunTimes {
   private void startAfresh() {
     working.copyFrom(empty);
     Arrays.fill(from, 0);
-    for (int run = 0; run < again.length; run++) {
+    for (int run = 0; run < problem.movable(); run++) {
       base.leaveOut(run);
     }
     Arrays.fill(costBefore, 0);
@@ -276,19 +259,13 @@ public final class DryerEvaluator implements RunTimes {
       course.end(0, costBefore);
       course.keep(0, working, Integer.MIN_VALUE / 2, costBefore);
     }
-    System.arraycopy(empty.orderEnd, 0, baseOrderEnd, 0, baseOrderEnd.length);
-    baseLate = empty.weightedLateMinutes;
-    baseThinSlack = empty.costMilli[THIN_SLACK];
+    orders.adopt(empty);
   }
 
   private void begin() {
-    number++;
     walkedCount = 0;
-    Arrays.fill(working.costMilli, 0);
     working.unplaced = 0;
-    working.costMilli[THIN_SLACK] = baseThinSlack;
-    working.weightedLateMinutes = baseLate;
-    System.arraycopy(baseOrderEnd, 0, working.orderEnd, 0, baseOrderEnd.length);
+    orders.begin(working);
     int firstTurn = StaffedTime.NEVER;
     Arrays.fill(simulated, false);
     Arrays.fill(starts, 0);
@@ -329,7 +306,7 @@ public final class DryerEvaluator implements RunTimes {
   /** From here on the presses of a dryer are simulated. */
   private void begin(DryerCourse course, int first) {
     int dryer = course.dryer;
-    int step = course.checkpointBefore(first);
+    int step = course.checkpointFor(first);
     starts[dryer] = step;
     steps[dryer] = step;
     untils[dryer] = UNTOUCHED;
@@ -340,7 +317,7 @@ public final class DryerEvaluator implements RunTimes {
       simulated[press] = true;
     }
     for (int i = step; i < course.steps; i++) {
-      again[course.run[i]] = number;
+      orders.again(course.run[i]);
     }
   }
 
@@ -349,16 +326,7 @@ public final class DryerEvaluator implements RunTimes {
     for (int step = starts[course.dryer]; step < course.steps; step++) {
       int run = course.run[step];
       shared.reset(run, working);
-      int order = problem.runs()[run].order();
-      int end = empty.orderEnd[order];
-      for (int other : runsOfOrder[order]) {
-        if (again[other] != number) {
-          end = Math.max(end, base.off(other));
-        } else if (placed[other] == number) {
-          end = Math.max(end, newOff[other]);
-        }
-      }
-      working.reopen(problem, order, end);
+      orders.takeOut(run, working);
     }
   }
 
@@ -384,12 +352,7 @@ public final class DryerEvaluator implements RunTimes {
         course.addUp(working);
       }
     }
-    int last = 0;
-    for (int end : working.orderEnd) {
-      last = Math.max(last, end);
-    }
-    working.costMilli[FINISH] = 0;
-    working.addHourly(CostKind.FINISH, problem.costs().finishPerHour(), last);
+    orders.finish(working);
   }
 
   /** Simulates all dryers that are touched; tells which run of another one is touched by that. */
@@ -524,7 +487,7 @@ public final class DryerEvaluator implements RunTimes {
     }
     int step = steps[dryer]++;
     if (adopting) {
-      if (course.isCheckpoint(step) && step > starts[dryer]) {
+      if (step > starts[dryer]) {
         // others may send another run to the press that has just had its turn
         int since = Math.min(turn, working.pressFree[pressBefore[dryer]]);
         course.keep(step, working, since, costs[dryer]);
@@ -541,14 +504,13 @@ public final class DryerEvaluator implements RunTimes {
     if (!base.isThere(run)) {
       newcomers[newcomerCount++] = run;
     }
-    placed[run] = number;
-    newOff[run] = placement.off();
+    orders.place(run, placement.off());
     if (adopting) {
       newRuns[dryer][step] = run;
       pressBefore[dryer] = press;
       tried.note(run, problem.runs()[run], turn, press, step, placement, working);
       for (int kind = 0; kind < costBefore.length; kind++) {
-        if (kind != FINISH && kind != THIN_SLACK) {
+        if (!OrderEnds.followsFromEnds(kind)) {
           costs[dryer][kind] += working.costMilli[kind] - costBefore[kind];
         }
       }
@@ -587,9 +549,7 @@ public final class DryerEvaluator implements RunTimes {
     untils[course.dryer] = step;
     course.addRest(step, working);
     for (int i = step; i < course.steps; i++) {
-      int run = course.run[i];
-      again[run] = 0;
-      working.finish(problem, problem.runs()[run].order(), base.off(run));
+      orders.asInBase(course.run[i], working);
     }
   }
 
@@ -598,7 +558,7 @@ public final class DryerEvaluator implements RunTimes {
       int dryer = course.dryer;
       if (from[dryer] != UNTOUCHED) {
         for (int step = starts[dryer]; step < course.steps; step++) {
-          if (placed[course.run[step]] != number) {
+          if (!orders.isPlaced(course.run[step])) {
             base.leaveOut(course.run[step]);
           }
         }
@@ -619,9 +579,7 @@ public final class DryerEvaluator implements RunTimes {
         changed[press] = true;
       }
     }
-    System.arraycopy(working.orderEnd, 0, baseOrderEnd, 0, baseOrderEnd.length);
-    baseLate = working.weightedLateMinutes;
-    baseThinSlack = working.costMilli[THIN_SLACK];
+    orders.adopt(working);
     shared.order(base);
   }
 
