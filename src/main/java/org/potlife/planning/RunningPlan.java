@@ -20,7 +20,10 @@ import org.potlife.simulation.Simulation;
  */
 final class RunningPlan {
 
-  /** More trial places than this, and the remaining new runs go to the end of the shortest line. */
+  /**
+   * More trial places than this, and the remaining new runs go to the end of the shortest line. At
+   * 500 runs a place takes some 0.4 ms.
+   */
   private static final int MOST_TRIALS = 20_000;
 
   /** Of all places for a run, so many are simulated with the whole shop. */

@@ -128,10 +128,9 @@ public final class DryerEvaluator implements RunTimes {
    * @param readyAt by set, s; of a set that was never wanted, anything below 0
    */
   public void giveScreens(int[] readyAt) {
-    int[] given = Arrays.stream(readyAt).map(at -> Math.max(0, at)).toArray();
-    empty.screens.give(given);
-    working.screens.give(given);
-    whole.giveScreens(given);
+    empty.screens.give(readyAt);
+    working.screens.give(readyAt);
+    whole.giveScreens(readyAt);
     started = false;
   }
 

@@ -36,10 +36,16 @@ final class ScreenRoomState {
     }
   }
 
-  /** From here on sets are ready at these times, s, whatever is asked for and given back. */
+  /**
+   * From here on sets of screens are ready at these times, whatever is asked for and given back.
+   *
+   * @param readyAt by set, s; below 0 for a set that was never wanted, which is ready at once
+   */
   void give(int[] readyAt) {
     idle = true;
-    System.arraycopy(readyAt, 0, setReady, 0, setReady.length);
+    for (int set = 0; set < setReady.length; set++) {
+      setReady[set] = Math.max(0, readyAt[set]);
+    }
   }
 
   boolean isIdle() {

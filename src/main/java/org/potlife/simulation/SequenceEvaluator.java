@@ -86,10 +86,9 @@ public final class SequenceEvaluator implements RunTimes {
    * @param readyAt by set, s; of a set that was never wanted, anything below 0
    */
   public void giveScreens(int[] readyAt) {
-    int[] given = Arrays.stream(readyAt).map(at -> Math.max(0, at)).toArray();
-    checkpoints[0].screens.give(given);
+    checkpoints[0].screens.give(readyAt);
     if (reference != null) {
-      reference.giveScreens(given);
+      reference.giveScreens(readyAt);
     }
     started = false;
   }

@@ -19,7 +19,12 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.potlife.plan.SettableClock;
 
-/** A service that lets nobody in without signing in. */
+/**
+ * A service that lets nobody in without signing in.
+ *
+ * <p>Long, because signing in, staying in and being shut out are tried on one house with the same
+ * people.
+ */
 @QuarkusTest
 @TestProfile(SignInRequired.class)
 class SignInTest {
