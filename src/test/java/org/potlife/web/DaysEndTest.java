@@ -15,44 +15,22 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.potlife.order.Order;
 import org.potlife.plan.PlanFixture;
-import org.potlife.plan.PlannedPlant;
 import org.potlife.plan.SettableClock;
-import org.potlife.testing.BrowserTest;
 
 /** How a day went, as the office sees it in the evening. */
 @QuarkusTest
-class DaysEndTest extends BrowserTest {
+class DaysEndTest extends EveningBefore {
 
   /** Width of a sheet of A4 between margins of 12 mm, at 96 pixels to the inch. */
   private static final int A4_PX = 703;
 
-  private PlannedPlant plant;
   private JsonPath plan;
   private int told;
-
-  @BeforeEach
-  void theEveningBefore() {
-    SettableClock.set(at(DAY.minusDays(1), "16:42"));
-    plant = PlannedPlant.ready();
-    look(ColorScheme.LIGHT);
-  }
-
-  @AfterEach
-  void releaseTheClock() {
-    SettableClock.release();
-  }
-
-  private void open(String query) {
-    page.navigate("/plants/" + plant.id() + "/days-end" + query);
-    assertThat(page.locator("main h1").first()).isVisible();
-  }
 
   private void tell(String type, OffsetDateTime time, String data) {
     String event =
@@ -134,7 +112,7 @@ class DaysEndTest extends BrowserTest {
   @Test
   void planAndActualStandOverEachOtherWithTheSameTimesInTheTable() {
     List<Map<String, Object>> runs = aDayUnderWay();
-    open("?day=" + DAY);
+    open("days-end?day=" + DAY);
 
     assertThat(page.locator("#as-of")).containsText("still under way");
     assertThat(page.locator("#day-drawing[data-drawn=yes]")).isVisible();
@@ -159,7 +137,7 @@ class DaysEndTest extends BrowserTest {
     inkIsLost();
     JsonPath day =
         plant.api().get("/api/v1/plants/" + plant.id() + "/days/" + DAY + "/close-out").jsonPath();
-    open("?day=" + DAY);
+    open("days-end?day=" + DAY);
 
     Locator quality =
         page.locator("section[aria-labelledby=h-figures] tr")
@@ -190,19 +168,19 @@ class DaysEndTest extends BrowserTest {
     aDayUnderWay();
     inkIsLost();
     look(scheme);
-    open("?day=" + DAY);
+    open("days-end?day=" + DAY);
     assertThat(page.locator("#loss-drawing[data-drawn=yes]")).isVisible();
     window.read("today");
-    open("?day=" + DAY.plusDays(1));
+    open("days-end?day=" + DAY.plusDays(1));
     window.read("tomorrow");
-    open("?day=" + DAY.plusDays(60));
+    open("days-end?day=" + DAY.plusDays(60));
     window.read("an empty day");
     assertThat(window.complaints()).isEmpty();
   }
 
   @Test
   void aDayOfWhichNothingIsKnownSaysSo() {
-    open("?day=" + DAY.plusDays(60));
+    open("days-end?day=" + DAY.plusDays(60));
 
     assertThat(page.locator(".empty")).containsText("nothing is told of it");
     assertThat(page.locator("main table")).hasCount(0);
@@ -213,7 +191,7 @@ class DaysEndTest extends BrowserTest {
   @Test
   void aPlannedDayIsShownBeforeItBegins() {
     plan = plant.get(plant.published());
-    open("?day=" + DAY);
+    open("days-end?day=" + DAY);
 
     assertThat(page.locator("#as-of")).containsText("has not begun");
     assertThat(page.locator("#day-drawing .plot rect.planned").first()).isVisible();
@@ -223,7 +201,7 @@ class DaysEndTest extends BrowserTest {
 
   @Test
   void aDayThatIsNoneIsRefusedInWords() {
-    open("?day=someday");
+    open("days-end?day=someday");
 
     assertThat(page.locator("main")).containsText("day must be a date like");
     assertThat(page.locator("nav.jobs")).isVisible();
@@ -244,7 +222,7 @@ class DaysEndTest extends BrowserTest {
               due.prints()));
     }
     SettableClock.set(at("18:00"));
-    open("?day=" + DAY);
+    open("days-end?day=" + DAY);
 
     assertThat(page.locator("#day-missed tbody tr")).hasCount(25);
     assertThat(page.locator("section[aria-labelledby=h-promises]"))
@@ -257,7 +235,7 @@ class DaysEndTest extends BrowserTest {
   void itCanBePrinted() {
     aDayUnderWay();
     inkIsLost();
-    open("?day=" + DAY);
+    open("days-end?day=" + DAY);
     assertThat(page.locator("#loss-drawing[data-drawn=yes]")).isVisible();
 
     page.emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));

@@ -2,41 +2,16 @@ package org.potlife.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.potlife.plan.PlanFixture.DAY;
 import static org.potlife.plan.PlanFixture.at;
 
 import com.microsoft.playwright.Locator;
-import com.microsoft.playwright.options.ColorScheme;
 import io.quarkus.test.junit.QuarkusTest;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.potlife.plan.PlannedPlant;
 import org.potlife.plan.SettableClock;
-import org.potlife.testing.BrowserTest;
 
 /** What the crew touches and types at the press. */
 @QuarkusTest
-class PressScreenTest extends BrowserTest {
-
-  private PlannedPlant plant;
-
-  @BeforeEach
-  void theEveningBefore() {
-    SettableClock.set(at(DAY.minusDays(1), "16:42"));
-    plant = PlannedPlant.ready();
-    look(ColorScheme.LIGHT);
-  }
-
-  @AfterEach
-  void releaseTheClock() {
-    SettableClock.release();
-  }
-
-  private void open(String screen) {
-    page.navigate("/plants/" + plant.id() + "/" + screen);
-    assertThat(page.locator("main h1").first()).isVisible();
-  }
+class PressScreenTest extends EveningBefore {
 
   @Test
   void theCrewStartsARunAndApprovesItsFirstPiece() {
