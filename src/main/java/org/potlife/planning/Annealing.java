@@ -261,12 +261,16 @@ final class Annealing {
     hold(outcome, guess.lateMinutes());
     moves.learn(outcome.compareTo(current) < 0);
     boolean accepted = temperatures.penalty(outcome, current) <= worthATry.patience();
-    if (accepted && !whole) {
-      rehearsal.rehearseAsBase();
-    }
-    end(outcome, accepted);
     if (accepted && whole) {
+      follow(true);
+      current = outcome;
+      settling.changed();
       settle();
+    } else {
+      if (accepted) {
+        rehearsal.rehearseAsBase();
+      }
+      end(outcome, accepted);
     }
   }
 
@@ -274,9 +278,14 @@ final class Annealing {
     return WorthATry.patience(random);
   }
 
-  private void end(Outcome outcome, boolean accepted) {
+  /** The next changes are simulated together in greater or smaller number. */
+  private void follow(boolean accepted) {
     boolean more = accepted && guessedRight && worthATry.isGuessed();
     together = more ? Math.min(MOST_TOGETHER, together * MORE) : Math.max(1, together * FEWER);
+  }
+
+  private void end(Outcome outcome, boolean accepted) {
+    follow(accepted);
     if (accepted) {
       guess.learn(rehearsal.base());
       current = outcome;
