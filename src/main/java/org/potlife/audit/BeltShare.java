@@ -12,14 +12,10 @@ record BeltShare(double least, double greatest) {
   static BeltShare of(Evidence evidence, BeltFacts belt, ToDoubleFunction<TunnelMoment> percent) {
     double least = Double.POSITIVE_INFINITY;
     double greatest = 0;
-    for (TunnelMoment moment : evidence.tunnelMoments()) {
-      if (moment.dryer().equals(belt.dryer())
-          && moment.from() < belt.to()
-          && belt.from() < moment.to()) {
-        double share = percent.applyAsDouble(moment);
-        least = Math.min(least, share);
-        greatest = Math.max(greatest, share);
-      }
+    for (TunnelMoment moment : evidence.tunnelMoments(belt)) {
+      double share = percent.applyAsDouble(moment);
+      least = Math.min(least, share);
+      greatest = Math.max(greatest, share);
     }
     return new BeltShare(Math.min(least, greatest), greatest);
   }

@@ -2,9 +2,12 @@ package org.potlife.audit;
 
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.potlife.order.Order;
 import org.potlife.order.Print;
 import org.potlife.sheet.PlanSheet.RunLine;
@@ -58,7 +61,14 @@ final class Completeness {
           line.rule(),
           line.cause());
     }
-    evidence.orders().values().forEach(this::check);
+    Map<String, List<RunLine>> placedOf = byOrder(placed, RunLine::order);
+    Map<String, List<UnplacedLine>> unplacedOf = byOrder(unplaced, UnplacedLine::order);
+    for (Order order : evidence.orders().values()) {
+      check(
+          order,
+          placedOf.getOrDefault(order.reference(), List.of()),
+          unplacedOf.getOrDefault(order.reference(), List.of()));
+    }
     if (evidence.sheet().score() != null) {
       notes.check(
           evidence.sheet().score().unplaced() == unplaced.size(),
@@ -96,13 +106,16 @@ final class Completeness {
     return print.design().equals(design) && print.position().equals(position);
   }
 
-  private void check(Order order) {
-    List<RunLine> runs =
-        placed.stream().filter(run -> order.reference().equals(run.order())).toList();
+  private static <T> Map<String, List<T>> byOrder(List<T> lines, Function<T, String> order) {
+    return lines.stream()
+        .filter(line -> order.apply(line) != null)
+        .collect(Collectors.groupingBy(order));
+  }
+
+  private void check(Order order, List<RunLine> runs, List<UnplacedLine> without) {
     CountedLots counted = evidence.countedLots(order);
     List<UnplacedLine> missing =
-        unplaced.stream()
-            .filter(line -> order.reference().equals(line.order()))
+        without.stream()
             // pieces without blanks are no lot: R20 looks at them
             .filter(line -> !R20Quantity.NUMBER.equals(line.rule()))
             .toList();

@@ -1,11 +1,16 @@
 package org.potlife.audit;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.potlife.dryer.Dryer;
 import org.potlife.floor.FloorReport;
 import org.potlife.order.Order;
 import org.potlife.room.RoomState;
@@ -38,7 +43,13 @@ final class Evidence {
   private final Map<String, Staffed> pressTime = new HashMap<>();
   private Staffed screenRoomTime;
   private Staffed inkRoomTime;
+  private final Map<String, ScreenFacts> screensById = new HashMap<>();
+  private final Map<String, List<RunFacts>> runsByOrder;
+  private final Map<String, List<RunFacts>> runsByDryer;
+  private final Map<String, List<BeltFacts>> beltsByDryer;
+  private final Map<String, List<BatchFacts.Use>> usesByRun;
   private List<TunnelMoment> tunnelMoments;
+  private Map<BeltFacts, List<TunnelMoment>> momentsOfBelt;
 
   /** The lines that could be read. */
   record Lines(
@@ -82,6 +93,18 @@ final class Evidence {
               .sorted(WORKING_ORDER)
               .toList());
     }
+    lines.screens().forEach(screen -> screensById.putIfAbsent(screen.id(), screen));
+    runsByOrder = by(lines.runs(), run -> run.order().reference());
+    runsByDryer = by(lines.runs(), run -> run.dryer().id());
+    beltsByDryer = by(lines.belts(), belt -> belt.dryer().id());
+    usesByRun =
+        by(
+            lines.batches().stream().flatMap(batch -> batch.uses().stream()).toList(),
+            use -> use.run().id());
+  }
+
+  private static <T> Map<String, List<T>> by(List<T> facts, Function<T, String> name) {
+    return facts.stream().collect(Collectors.groupingBy(name));
   }
 
   Shop shop() {
@@ -163,14 +186,9 @@ final class Evidence {
                     && step.where().equals(before.where()));
   }
 
-  /** The run of this name on the sheet. */
-  Optional<RunFacts> run(String id) {
-    return lines.runs().stream().filter(run -> run.id().equals(id)).findFirst();
-  }
-
   /** The screen of this name on the sheet. */
   Optional<ScreenFacts> screen(String id) {
-    return lines.screens().stream().filter(screen -> screen.id().equals(id)).findFirst();
+    return Optional.ofNullable(screensById.get(id));
   }
 
   /** Whether a screen of the published plan was begun before the planning. */
@@ -222,8 +240,23 @@ final class Evidence {
     return lines.runs();
   }
 
+  /** The runs of an order. */
+  List<RunFacts> runs(Order order) {
+    return runsByOrder.getOrDefault(order.reference(), List.of());
+  }
+
+  /** The runs that go through a dryer. */
+  List<RunFacts> runs(Dryer dryer) {
+    return runsByDryer.getOrDefault(dryer.id(), List.of());
+  }
+
   List<BatchFacts> batches() {
     return lines.batches();
+  }
+
+  /** What a run draws of all batches, in the sheet's order. */
+  List<BatchFacts.Use> uses(RunFacts run) {
+    return usesByRun.getOrDefault(run.id(), List.of());
   }
 
   List<ScreenFacts> screens() {
@@ -232,6 +265,11 @@ final class Evidence {
 
   List<BeltFacts> belts() {
     return lines.belts();
+  }
+
+  /** The settings of a dryer's belt. */
+  List<BeltFacts> belts(Dryer dryer) {
+    return beltsByDryer.getOrDefault(dryer.id(), List.of());
   }
 
   /** The runs of a press in working order. */
@@ -280,6 +318,19 @@ final class Evidence {
       tunnelMoments = Tunnel.moments(this);
     }
     return tunnelMoments;
+  }
+
+  /** The moments in which this setting holds. */
+  List<TunnelMoment> tunnelMoments(BeltFacts belt) {
+    if (momentsOfBelt == null) {
+      momentsOfBelt = new IdentityHashMap<>();
+      for (TunnelMoment moment : tunnelMoments()) {
+        for (BeltFacts setting : moment.belts()) {
+          momentsOfBelt.computeIfAbsent(setting, same -> new ArrayList<>()).add(moment);
+        }
+      }
+    }
+    return momentsOfBelt.getOrDefault(belt, List.of());
   }
 
   /** A moment in words. */

@@ -54,7 +54,7 @@ final class FrameBook {
     changes.sort(Comparator.comparingLong(Change::at).thenComparingInt(Change::frames));
     for (Change change : changes) {
       held += change.frames();
-      if (change.frames() > 0 && !(isAsItWas(change.screen()) && evidence.floor().hasReport())) {
+      if (change.frames() > 0 && !(evidence.floor().hasReport() && isAsItWas(change.screen()))) {
         notes.check(
             held <= owned,
             change.screen(),

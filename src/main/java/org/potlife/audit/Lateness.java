@@ -34,11 +34,7 @@ final class Lateness {
     long weighted = 0;
     for (Order order : evidence.orders().values()) {
       long finish =
-          evidence.runs().stream()
-              .filter(run -> run.order().reference().equals(order.reference()))
-              .mapToLong(RunFacts::offBelt)
-              .max()
-              .orElse(Long.MIN_VALUE);
+          evidence.runs(order).stream().mapToLong(RunFacts::offBelt).max().orElse(Long.MIN_VALUE);
       long due = order.dueAt().toEpochSecond();
       long late = finish <= due ? 0 : (finish - due + 59) / 60;
       check(order, listed.get(order.reference()), late, finish);

@@ -129,9 +129,6 @@ final class R10PotLife implements Rule {
 
   /** What a run draws of an ink, from all its batches. */
   static Stream<BatchFacts.Use> uses(Evidence evidence, RunFacts run, String ink) {
-    return evidence.batches().stream()
-        .filter(batch -> batch.ink().id().equals(ink))
-        .flatMap(batch -> batch.uses().stream())
-        .filter(use -> use.run().equals(run));
+    return evidence.uses(run).stream().filter(use -> use.batch().ink().equals(ink));
   }
 }

@@ -43,10 +43,10 @@ final class R16aStraightIntoTheTunnel implements Rule {
       double carriedM = 0;
       long covered = 0;
       double fastest = 0;
-      for (BeltFacts belt : evidence.belts()) {
+      for (BeltFacts belt : evidence.belts(run.dryer())) {
         long from = Math.max(belt.from(), run.printEnd());
         long to = Math.min(belt.to(), run.offBelt());
-        if (belt.dryer().equals(run.dryer()) && from < to) {
+        if (from < to) {
           carriedM += belt.speedMPerMin() * (to - from) / 60.0;
           covered += to - from;
           fastest = Math.max(fastest, belt.speedMPerMin());

@@ -35,10 +35,7 @@ final class R20Quantity implements Rule {
       Garments garments = order.garments();
       long allowed = Math.round(garments.quantity() * (1 + spoilage));
       long total = Math.min(garments.blanks(), Math.max(garments.quantity(), allowed));
-      List<RunFacts> runs =
-          evidence.runs().stream()
-              .filter(run -> run.order().reference().equals(order.reference()))
-              .toList();
+      List<RunFacts> runs = evidence.runs(order);
       CountedLots counted = evidence.countedLots(order);
       if (counted.none()) {
         missing(evidence, order, Math.max(0, garments.quantity() - garments.blanks()), notes);

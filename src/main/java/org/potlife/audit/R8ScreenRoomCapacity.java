@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
@@ -210,9 +209,10 @@ final class R8ScreenRoomCapacity implements Rule {
     }
     unplacedSets(evidence)
         .forEach(set -> set.forEach(key -> free.computeIfPresent(key, (same, n) -> n - 1)));
+    Set<List<String>> begun = begunSets(evidence);
     for (ScreenFacts screen : evidence.screens()) {
       boolean frozen = screen.runs().stream().anyMatch(run -> evidence.isFrozen(run.id()));
-      if (!screen.kept() && !frozen && !isSetBegun(evidence, screen)) {
+      if (!screen.kept() && !frozen && !begun.contains(screen.line().runs())) {
         notes.check(
             free.getOrDefault(screen.key(), 0) <= 0,
             screen.id(),
@@ -222,11 +222,18 @@ final class R8ScreenRoomCapacity implements Rule {
     }
   }
 
-  /** What is still to be made for a set goes on as published once some of the set is begun. */
-  private static boolean isSetBegun(Evidence evidence, ScreenFacts screen) {
-    return evidence.screens().stream()
-        .filter(other -> Objects.equals(other.line().runs(), screen.line().runs()))
-        .anyMatch(other -> evidence.isBegun(other.id()));
+  /**
+   * The runs of every set of which some is begun: what is still to be made for it goes on as
+   * published.
+   */
+  private static Set<List<String>> begunSets(Evidence evidence) {
+    Set<List<String>> begun = new HashSet<>();
+    for (ScreenFacts screen : evidence.screens()) {
+      if (evidence.isBegun(screen.id())) {
+        begun.add(screen.line().runs());
+      }
+    }
+    return begun;
   }
 
   /** Sets of which no run has a place; a kept stencil may wait for them. */

@@ -28,13 +28,8 @@ final class Tunnel {
   static List<TunnelMoment> moments(Evidence evidence) {
     List<TunnelMoment> moments = new ArrayList<>();
     for (Dryer dryer : evidence.shop().dryers()) {
-      List<Flow> flows =
-          evidence.runs().stream()
-              .filter(run -> run.dryer().equals(dryer))
-              .map(run -> Flow.of(run, evidence))
-              .toList();
-      List<BeltFacts> belts =
-          evidence.belts().stream().filter(belt -> belt.dryer().equals(dryer)).toList();
+      List<Flow> flows = evidence.runs(dryer).stream().map(run -> Flow.of(run, evidence)).toList();
+      List<BeltFacts> belts = evidence.belts(dryer);
       Long from = null;
       for (long to : changes(flows, belts)) {
         if (from != null) {
@@ -48,8 +43,7 @@ final class Tunnel {
 
   /** Runs that are in the tunnel during a setting of the belt. */
   static List<RunFacts> during(Evidence evidence, BeltFacts belt) {
-    return evidence.runs().stream()
-        .filter(run -> run.dryer().equals(belt.dryer()))
+    return evidence.runs(belt.dryer()).stream()
         .filter(run -> run.firstPieceAt() < belt.to() && belt.from() < run.offBelt())
         .toList();
   }

@@ -68,7 +68,7 @@ final class BeltSheet {
       lines.addAll(lines(dryer, tunnels));
     }
     lines.sort(
-        Comparator.comparing((BeltLine line) -> line.from().toInstant())
+        Comparator.comparingLong((BeltLine line) -> line.from().toEpochSecond())
             .thenComparing(BeltLine::dryer));
     return lines;
   }

@@ -2,7 +2,9 @@ package org.potlife.planning;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntPredicate;
 import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.Outcome;
 import org.potlife.simulation.Problem;
@@ -21,80 +23,82 @@ final class Dispatch {
   private static final double[] LOOK_AHEAD = {0.5, 1.5, 3, 6};
   private static final double[] SET_UP_WEIGHT = {0.1, 0.3, 0.8, 2};
 
+  /** So many of the rehearsed plans are simulated with the rooms; our own choice. */
+  private static final int JUDGED = 3;
+
   /** Sequences by press and what they come to. */
   record Plan(int[][] sequences, int[] lengths, Outcome outcome) {}
 
   /** Look-ahead and weight of set-ups in a rule. */
-  private record Rule(double lookAheadS, double setUpWeightS) {}
+  record Rule(double lookAheadS, double setUpWeightS) {}
 
   private final Problem problem;
   private final DispatchTimes times;
   private final PrintOrder order;
   private final Simulation simulation;
-  private final double[] due;
-  private final double[] garmentsFrom;
-
-  /** By press and run, the logarithm of weight over printing time. */
-  private final double[][] urgency;
-
-  /** By press, no set-up is longer, s. */
-  private final double[] longestSetUpS;
-
-  /** By press, the runs that it takes and that are not done, in order of their numbers. */
-  private final int[][] open;
-
-  private final int[] openCount;
+  private final Simulation rehearsal;
+  private final RunQueue[] queues;
 
   Dispatch(Problem problem) {
     this.problem = problem;
     times = new DispatchTimes(problem);
     order = new PrintOrder(problem);
     simulation = new Simulation(problem);
-    int runs = problem.movable();
-    due = new double[runs];
-    garmentsFrom = new double[runs];
-    for (int run = 0; run < runs; run++) {
-      RunSpec spec = problem.runs()[run];
-      due[run] = problem.orders()[spec.order()].dueAt();
-      garmentsFrom[run] = spec.garmentsFrom();
-    }
-    int presses = problem.presses().length;
-    urgency = new double[presses][runs];
-    longestSetUpS = new double[presses];
-    open = new int[presses][runs];
-    openCount = new int[presses];
-    for (int press = 0; press < presses; press++) {
-      longestSetUpS[press] = times.longestSetUpS(press);
-      for (int run = 0; run < runs; run++) {
-        int weight = Math.max(1, problem.orders()[problem.runs()[run].order()].weight());
-        urgency[press][run] = Math.log(weight / times.printS(run, press));
-      }
+    rehearsal = new Simulation(problem.withoutInk());
+    rehearsal.giveScreens(new int[problem.sets().length]);
+    queues = new RunQueue[problem.presses().length];
+    for (int press = 0; press < queues.length; press++) {
+      queues[press] = new RunQueue(problem, times, press);
     }
   }
 
   /** Earliest due date first. */
   Plan earliestDueDate() {
-    return plan(null);
+    return judged(lines(null), problem, simulation);
   }
 
-  /** The best of the rules. */
+  /**
+   * The best of the rules. All are simulated without the rooms, which take most of the time of a
+   * simulation and hardly tell one rule from another, and the best of them with all there is.
+   */
   Plan best() {
-    double meanPrint = times.meanPrintS();
-    double meanSetUp = Math.max(60, times.meanSetUpS());
-    Plan best = earliestDueDate();
-    for (double lookAhead : LOOK_AHEAD) {
-      for (double setUpWeight : SET_UP_WEIGHT) {
-        Plan plan = plan(new Rule(lookAhead * meanPrint, setUpWeight * meanSetUp));
-        best = plan.outcome().compareTo(best.outcome()) < 0 ? plan : best;
-      }
+    Plan best = null;
+    List<Plan> rehearsed = rehearsed();
+    for (int i = 0; i < rehearsed.size() && (i < JUDGED || best.outcome().unplaced() > 0); i++) {
+      Plan plan = judged(rehearsed.get(i));
+      best = best == null || plan.outcome().compareTo(best.outcome()) < 0 ? plan : best;
     }
     return best;
   }
 
+  /** What all rules make, with what it comes to without the rooms, the best first. */
+  List<Plan> rehearsed() {
+    double meanPrint = times.meanPrintS();
+    double meanSetUp = Math.max(60, times.meanSetUpS());
+    List<Plan> rehearsed = new ArrayList<>();
+    rehearsed.add(judged(lines(null), problem, rehearsal));
+    for (double lookAhead : LOOK_AHEAD) {
+      for (double setUpWeight : SET_UP_WEIGHT) {
+        Rule rule = new Rule(lookAhead * meanPrint, setUpWeight * meanSetUp);
+        rehearsed.add(judged(lines(rule), problem, rehearsal));
+      }
+    }
+    rehearsed.sort(Comparator.comparing(Plan::outcome));
+    return rehearsed;
+  }
+
+  /** The same plan with what it comes to in the whole shop. */
+  Plan judged(Plan plan) {
+    return new Plan(
+        plan.sequences(), plan.lengths(), simulation.run(plan.sequences(), plan.lengths(), null));
+  }
+
   /**
+   * The runs by press.
+   *
    * @param rule null for earliest due date
    */
-  private Plan plan(Rule rule) {
+  private List<List<Integer>> lines(Rule rule) {
     int presses = problem.presses().length;
     int runs = problem.movable();
     List<List<Integer>> lines = new ArrayList<>();
@@ -104,21 +108,28 @@ final class Dispatch {
       lines.add(new ArrayList<>());
       free[press] = times.openAt(press);
       last[press] = problem.presses()[press].mounted();
+      queues[press].fill();
     }
-    openAll();
     boolean[] done = new boolean[runs];
     boolean[] idle = new boolean[presses];
+    IntPredicate isOpen = run -> stageOpen(run, done) && order.isOpen(run, done);
     for (int placed = 0; placed < runs; ) {
       int press = firstFree(free, idle);
-      int run = press < 0 ? -1 : choose(rule, done, press, free[press], last[press]);
       if (press < 0) {
         break;
       }
+      int run =
+          rule == null
+              ? queues[press].dueFirst(isOpen)
+              : queues[press].mostUrgent(rule, free[press], last[press], isOpen);
       if (run < 0) {
         idle[press] = true;
         continue;
       }
       done[run] = true;
+      for (RunQueue queue : queues) {
+        queue.remove(run);
+      }
       lines.get(press).add(run);
       long start = Math.max(free[press], problem.runs()[run].garmentsFrom());
       free[press] =
@@ -129,7 +140,7 @@ final class Dispatch {
       Arrays.fill(idle, false);
     }
     addTheRest(lines, done);
-    return judged(lines, problem, simulation);
+    return lines;
   }
 
   /** What no rule could take still stands in a line, so that the search can find it a place. */
@@ -152,60 +163,6 @@ final class Dispatch {
       }
     }
     return best;
-  }
-
-  private void openAll() {
-    for (int press = 0; press < open.length; press++) {
-      openCount[press] = 0;
-      for (int run = 0; run < problem.movable(); run++) {
-        if (problem.runs()[run].presses()[press]) {
-          open[press][openCount[press]++] = run;
-        }
-      }
-    }
-  }
-
-  private int choose(Rule rule, boolean[] done, int press, double now, int last) {
-    int best = -1;
-    double bestIndex = Double.NEGATIVE_INFINITY;
-    int[] runs = open[press];
-    int left = 0;
-    for (int i = 0; i < openCount[press]; i++) {
-      int run = runs[i];
-      if (done[run]) {
-        continue;
-      }
-      runs[left++] = run;
-      // most runs cannot be the best however short their set-up is
-      if (rule == null || mostUrgent(rule, run, press, now) > bestIndex) {
-        double index = rule == null ? -due[run] : urgency(rule, run, press, now, last);
-        if (index > bestIndex && stageOpen(run, done) && order.isOpen(run, done)) {
-          best = run;
-          bestIndex = index;
-        }
-      }
-    }
-    openCount[press] = left;
-    return best;
-  }
-
-  private double urgency(Rule rule, int run, int press, double now, int last) {
-    return urgency(rule, run, press, now, times.setUpS(last, run, press), 0);
-  }
-
-  /** An upper bound of the urgency whatever is on the press. */
-  private double mostUrgent(Rule rule, int run, int press, double now) {
-    return urgency(rule, run, press, now, longestSetUpS[press], longestSetUpS[press]);
-  }
-
-  private double urgency(
-      Rule rule, int run, int press, double now, double setUpS, double forgivenS) {
-    double start = Math.max(now, garmentsFrom[run]);
-    double slack = Math.max(0, due[run] - start - setUpS - times.printS(run, press));
-    double wait = start - now;
-    return urgency[press][run]
-        - slack / rule.lookAheadS()
-        - (setUpS - forgivenS + wait) / rule.setUpWeightS();
   }
 
   private boolean stageOpen(int run, boolean[] done) {

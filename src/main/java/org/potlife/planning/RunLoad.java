@@ -1,5 +1,6 @@
 package org.potlife.planning;
 
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.potlife.dryer.Belt;
@@ -19,6 +20,10 @@ final class RunLoad {
 
   private final Shop shop;
   private final GramsPerPiece perPiece;
+  private final Map<Print, PrintLoad> loads = new IdentityHashMap<>();
+
+  /** Water that one piece of a print gets from its inks, g, and the longest dwell of them, s. */
+  private record PrintLoad(double waterG, int dwellS) {}
 
   RunLoad(PlanRequest request) {
     shop = request.shop();
@@ -40,7 +45,7 @@ final class RunLoad {
 
   /** Longest dwell that the print's inks ask for, s. */
   int dwellS(Print print) {
-    return print.colours().stream().mapToInt(colour -> system(colour).dwellS()).max().orElse(0);
+    return load(print).dwellS();
   }
 
   /** Fastest belt for the print, um/min. */
@@ -81,15 +86,27 @@ final class RunLoad {
   }
 
   private double kJPerPiece(Print print, Garments garments, Dryer dryer) {
-    double waterG = 0;
-    for (Colour colour : print.colours()) {
-      waterG += gramsPerPiece(print, colour) * system(colour).waterPercent() / 100;
-    }
     double cotton = garments.cottonPercent() / 100;
     double regain =
         cotton * shop.cloth().cottonRegainPercent()
             + (1 - cotton) * shop.cloth().otherRegainPercent();
-    return Evaporation.kJPerPiece(waterG, garments.massG(), regain, dryer.roomTemperatureC());
+    return Evaporation.kJPerPiece(
+        load(print).waterG(), garments.massG(), regain, dryer.roomTemperatureC());
+  }
+
+  private PrintLoad load(Print print) {
+    return loads.computeIfAbsent(print, this::loadOf);
+  }
+
+  private PrintLoad loadOf(Print print) {
+    double waterG = 0;
+    int dwellS = 0;
+    for (Colour colour : print.colours()) {
+      InkSystem system = system(colour);
+      waterG += gramsPerPiece(print, colour) * system.waterPercent() / 100;
+      dwellS = Math.max(dwellS, system.dwellS());
+    }
+    return new PrintLoad(waterG, dwellS);
   }
 
   private InkSystem system(Colour colour) {

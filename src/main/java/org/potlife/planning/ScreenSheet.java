@@ -4,6 +4,8 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.potlife.sheet.PlanSheet.RunLine;
 import org.potlife.sheet.PlanSheet.ScreenLine;
@@ -32,15 +34,17 @@ final class ScreenSheet {
   }
 
   List<ScreenLine> lines(List<RunLine> runs) {
+    Map<List<String>, List<RunLine>> usersOf =
+        runs.stream().collect(Collectors.groupingBy(RunLine::screens));
     List<ScreenLine> lines = new ArrayList<>();
     for (ScreenSet set : mapped.sets()) {
-      List<RunLine> users = runs.stream().filter(run -> run.screens().equals(set.ids())).toList();
-      if (!users.isEmpty()) {
+      List<RunLine> users = usersOf.get(set.ids());
+      if (users != null) {
         lines.addAll(lines(set, users));
       }
     }
     lines.sort(
-        Comparator.comparing((ScreenLine line) -> line.readyAt().toInstant())
+        Comparator.comparingLong((ScreenLine line) -> line.readyAt().toEpochSecond())
             .thenComparing(ScreenLine::id));
     return lines;
   }

@@ -54,7 +54,7 @@ final class SheetWriter {
       runs.add(runLine(placed, trace, batchesByRun));
     }
     runs.sort(
-        Comparator.comparing((RunLine run) -> run.setUpStart().toInstant())
+        Comparator.comparingLong((RunLine run) -> run.setUpStart().toEpochSecond())
             .thenComparing(RunLine::press));
     Map<String, Order> orders = new HashMap<>();
     mapped.request().orders().forEach(order -> orders.put(order.reference(), order));

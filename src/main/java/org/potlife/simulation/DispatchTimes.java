@@ -1,7 +1,10 @@
 package org.potlife.simulation;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Rough times for dispatch rules: what a run takes on a press with the dryer to itself. */
 public final class DispatchTimes {
@@ -10,6 +13,7 @@ public final class DispatchTimes {
   private final SetUp setUps;
   private final List<List<Integer>> runsOfLot = new ArrayList<>();
   private final double[][] printS;
+  private final int[][] runsOfScreens;
 
   public DispatchTimes(Problem problem) {
     this.problem = problem;
@@ -20,12 +24,32 @@ public final class DispatchTimes {
     for (int run = 0; run < problem.movable(); run++) {
       runsOfLot.get(problem.runs()[run].garmentLot()).add(run);
     }
+    runsOfScreens = runsOfScreens(problem);
     printS = new double[problem.presses().length][problem.movable()];
     for (int press = 0; press < printS.length; press++) {
       for (int run = 0; run < problem.movable(); run++) {
         printS[press][run] = problem.runs()[run].presses()[press] ? print(run, press) : Double.NaN;
       }
     }
+  }
+
+  private static int[][] runsOfScreens(Problem problem) {
+    Map<Integer, List<Integer>> users = new HashMap<>();
+    for (int run = 0; run < problem.movable(); run++) {
+      for (int screen : problem.runs()[run].screens()) {
+        users.computeIfAbsent(screen, same -> new ArrayList<>()).add(run);
+      }
+    }
+    return Arrays.stream(problem.runs())
+        .map(
+            run ->
+                Arrays.stream(run.screens())
+                    .boxed()
+                    .flatMap(screen -> users.getOrDefault(screen, List.of()).stream())
+                    .distinct()
+                    .mapToInt(Integer::intValue)
+                    .toArray())
+        .toArray(int[][]::new);
   }
 
   /** Printing time on a press that takes the run, s. */
@@ -55,6 +79,26 @@ public final class DispatchTimes {
   /** A bound that no set-up on a press passes, s. */
   public int longestSetUpS(int press) {
     return setUps.longest(problem.presses()[press]);
+  }
+
+  /**
+   * A bound that no set-up goes below after a run that has no screen in common with this one, s;
+   * what removes the screens of that run comes on top.
+   */
+  public int shortestSetUpS(int run, int press) {
+    return setUps.isMeasured() ? 0 : setUps.onEmpty(run, problem.presses()[press]);
+  }
+
+  /** Time to remove the screens of a run, -1 for none; part of the next set-up, s. */
+  public int removalS(int run, int press) {
+    return setUps.isMeasured() || run < 0
+        ? 0
+        : setUps.stations(run) * problem.presses()[press].tearDownS();
+  }
+
+  /** Movable runs that have a screen in common with a run, itself among them. */
+  public int[] runsOfScreens(int run) {
+    return runsOfScreens[run];
   }
 
   /** When the press takes its first run: it is open, and free of what is taken over, s. */

@@ -54,6 +54,11 @@ final class SetUp {
     return press.changeoverS() + each * longest + press.firstPieceS();
   }
 
+  /** Whether set-ups are a table and do not follow from screens and inks. */
+  boolean isMeasured() {
+    return measuredS != null;
+  }
+
   /** Staffed seconds of set-up on an empty press. */
   int onEmpty(int next, PressSpec press) {
     if (measuredS != null) {
