@@ -1,5 +1,7 @@
 package org.potlife.simulation;
 
+import java.util.Arrays;
+
 /**
  * Length of a set-up by what is on the press (R2). The counts for a pair of runs are worked out
  * when asked for and packed into an int: with a thousand runs a table of all pairs is slower to
@@ -10,23 +12,33 @@ final class SetUp {
   /** Marks a change whose seconds were measured and are given with the problem. */
   private static final int MEASURED = 1 << 31;
 
-  private final int[][] screens;
-  private final int[][] inks;
-  private final double[] lightness;
+  /** Of a station's ink the number, without how light it is. */
+  private static final int INK_BITS = 16;
+
   private final int[][] measuredS;
 
+  /** Ints that a run takes in {@link #stations}. */
+  private final int stride;
+
+  /** By run, one after the other: how many stations it has, and of each its screen and its ink. */
+  private final int[] stations;
+
   SetUp(Problem problem) {
-    int n = problem.runs().length;
+    RunSpec[] runs = problem.runs();
     measuredS = problem.measuredSetUpS();
-    screens = new int[n][];
-    inks = new int[n][];
-    for (int run = 0; run < n; run++) {
-      screens[run] = problem.runs()[run].screens();
-      inks[run] = problem.runs()[run].inks();
-    }
-    lightness = new double[problem.inks().length];
-    for (int ink = 0; ink < lightness.length; ink++) {
-      lightness[ink] = problem.inks()[ink].lightness();
+    stride = 1 + 2 * Arrays.stream(runs).mapToInt(run -> run.screens().length).max().orElse(0);
+    stations = new int[runs.length * stride];
+    double[] shades =
+        Arrays.stream(problem.inks()).mapToDouble(InkSpec::lightness).sorted().distinct().toArray();
+    for (int run = 0; run < runs.length; run++) {
+      int at = run * stride;
+      stations[at] = runs[run].screens().length;
+      for (int station = 0; station < stations[at]; station++) {
+        int ink = runs[run].inks()[station];
+        int shade = Arrays.binarySearch(shades, problem.inks()[ink].lightness());
+        stations[at + 1 + 2 * station] = runs[run].screens()[station];
+        stations[at + 2 + 2 * station] = shade << INK_BITS | ink;
+      }
     }
   }
 
@@ -46,8 +58,8 @@ final class SetUp {
       }
       return longest;
     }
-    for (int[] of : screens) {
-      longest = Math.max(longest, of.length);
+    for (int at = 0; at < stations.length; at += stride) {
+      longest = Math.max(longest, stations[at]);
     }
     int each =
         press.perScreenS() + press.tearDownS() + Math.max(press.toDarkerS(), press.toLighterS());
@@ -64,12 +76,12 @@ final class SetUp {
     if (measuredS != null) {
       return measuredS[0][next];
     }
-    return press.changeoverS() + press.perScreenS() * screens[next].length + press.firstPieceS();
+    return press.changeoverS() + press.perScreenS() * stations(next) + press.firstPieceS();
   }
 
   /** Screens to mount on an empty press. */
   int stations(int next) {
-    return screens[next].length;
+    return stations[next * stride];
   }
 
   /** What changes from one run to the next; the methods below read it. */
@@ -78,26 +90,27 @@ final class SetUp {
       int seconds = measuredS[before + 1][next];
       return seconds == 0 ? 0 : seconds | MEASURED;
     }
-    int[] needed = screens[next];
-    int[] had = screens[before];
-    int[] from = inks[before];
-    int[] to = inks[next];
+    int had = before * stride;
+    int needed = next * stride;
+    int common = Math.min(stations[had], stations[needed]);
     int same = 0;
     int darker = 0;
     int lighter = 0;
-    for (int station = 0; station < Math.min(had.length, needed.length); station++) {
-      if (had[station] == needed[station]) {
+    for (int station = 1; station < 2 * common; station += 2) {
+      if (stations[had + station] == stations[needed + station]) {
         same++;
       }
-      if (from[station] != to[station]) {
-        if (lightness[to[station]] < lightness[from[station]]) {
+      int from = stations[had + station + 1];
+      int to = stations[needed + station + 1];
+      if (from != to) {
+        if (to >> INK_BITS < from >> INK_BITS) {
           darker++;
         } else {
           lighter++;
         }
       }
     }
-    return (needed.length - same) | (had.length - same) << 8 | darker << 16 | lighter << 24;
+    return (stations[needed] - same) | (stations[had] - same) << 8 | darker << 16 | lighter << 24;
   }
 
   /** Staffed seconds of set-up for a change. */
