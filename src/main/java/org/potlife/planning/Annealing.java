@@ -42,6 +42,9 @@ final class Annealing {
   private static final double MORE = 1.15;
   private static final double FEWER = 0.87;
 
+  /** A guess is right if it is no further off, in temperatures. */
+  private static final double NEARLY = 1;
+
   /** A round that found nothing better is followed by a hotter one, up to this. */
   private static final double MOST_HEAT = 8;
 
@@ -84,7 +87,7 @@ final class Annealing {
     settling = new Settling(lines, rehearsal, temperatures);
     DispatchTimes times = new DispatchTimes(problem);
     guess = new LineGuess(problem, lines, times);
-    moves = new LineMoves(problem, lines, guess::endOf, new Kin(problem, times), random);
+    moves = new LineMoves(problem, lines, guess::endOf, times, random);
     fewMoves = new FewMoves(problem);
     worthATry = new WorthATry(problem, lines, guess, moves, fewMoves, temperatures, budget, random);
     descent = new LineDescent(guess, budget, random);
@@ -156,10 +159,13 @@ final class Annealing {
   }
 
   private void hold(Outcome outcome, long guessedLate) {
+    long off = outcome.weightedLateMinutes() - current.weightedLateMinutes() - guessedLate;
+    boolean exact = outcome.unplaced() == current.unplaced() && off == 0;
+    guessedWrong |= !exact;
     guessedRight =
-        outcome.unplaced() == current.unplaced()
-            && outcome.weightedLateMinutes() - current.weightedLateMinutes() == guessedLate;
-    guessedWrong |= !guessedRight;
+        exact
+            || outcome.unplaced() == current.unplaced()
+                && temperatures.ofLate(Math.abs(off)) <= NEARLY;
     rightGuesses++;
   }
 

@@ -10,8 +10,9 @@ import org.potlife.simulation.StaffedTime;
 
 /**
  * What changed lines would come to if rooms and dryers delayed each run as they did when the lines
- * were last simulated. Some hundred times quicker than the simulation; exact where presses share
- * nothing.
+ * were last simulated. Two presses that print on the same garments wait for each other, and an
+ * order is as late as its last run. Some hundred times quicker than the simulation; exact where
+ * presses share nothing else.
  */
 final class LineGuess {
 
@@ -45,24 +46,25 @@ final class LineGuess {
   private final long[][] learnedLate;
   private final long[][] learnedSetUp;
 
-  /** The same for the two lines of the last change. */
-  private final int[][] newEnd;
-
-  private final long[][] newLate;
-  private final long[][] newSetUp;
-
-  /** For both lines, the place from which they go on as before. */
-  private final int[] stops = new int[2];
+  /** The two lines of the last change. */
+  private final Course[] courses;
 
   /** By run, behind which run and on which press it was learned, and its set-up there, s. */
   private final int[] learnedBefore;
 
   private final int[] learnedPress;
   private final int[] learnedSetUpS;
+
+  /** By run, when it could have begun but for the garments, as learned, s. */
+  private final int[] couldBegin;
+
+  /** By run, the others on the same garments. */
+  private final int[][] mates;
+
   private final int[] orderOf;
-  private final int[] orderEnd;
-  private final int[] learnedOrderEnd;
+  private final OrderOffs orderOffs;
   private final boolean[] stale;
+  private final boolean[] matesStale;
   private RunTimes learnedFrom;
   private long lateMinutes;
   private long setUpS;
@@ -91,16 +93,24 @@ final class LineGuess {
     learnedEnd = new int[runs];
     learnedLate = new long[presses][runs + 1];
     learnedSetUp = new long[presses][runs + 1];
-    newEnd = new int[2][runs];
-    newLate = new long[2][runs + 1];
-    newSetUp = new long[2][runs + 1];
-    orderEnd = new int[problem.orders().length];
-    learnedOrderEnd = new int[orderEnd.length];
+    courses = new Course[] {new Course(0, runs), new Course(1, runs)};
+    orderOffs = new OrderOffs(problem.orders().length);
     learnedBefore = new int[runs];
     learnedPress = new int[runs];
     learnedSetUpS = new int[runs];
     Arrays.fill(learnedPress, -1);
+    couldBegin = new int[runs];
+    mates = new int[runs][];
+    for (int run = 0; run < runs; run++) {
+      int own = run;
+      mates[run] =
+          times.runsOfLot(problem.runs()[run].garmentLot()).stream()
+              .mapToInt(Integer::intValue)
+              .filter(other -> other != own)
+              .toArray();
+    }
     stale = new boolean[presses];
+    matesStale = new boolean[presses];
     orderOf = new int[runs];
     for (int run = 0; run < runs; run++) {
       orderOf[run] = problem.runs()[run].order();
@@ -109,19 +119,25 @@ final class LineGuess {
 
   /** Takes over how the lines went when they were simulated as the evaluator's base. */
   void learn(RunTimes simulated) {
-    Arrays.fill(orderEnd, 0);
+    orderOffs.clear();
     for (int press = 0; press < printS.length; press++) {
       stale[press] = simulated != learnedFrom | simulated.changedSinceAsked(press);
       for (int place = 0; place < lines.length(press); place++) {
         int run = lines.run(press, place);
         end[run] = simulated.endOf(run);
-        orderEnd[orderOf[run]] = Math.max(orderEnd[orderOf[run]], end[run]);
+        orderOffs.note(orderOf[run], end[run] + times.transitS(press));
       }
     }
     learnedFrom = simulated;
+    markStale();
     for (int press = 0; press < printS.length; press++) {
-      if (stale[press] || otherOrdersEnd(press)) {
-        learn(press, simulated);
+      if (stale[press]) {
+        learnTimes(press, simulated);
+      }
+    }
+    for (int press = 0; press < printS.length; press++) {
+      if (stale[press]) {
+        learnWaits(press);
         System.arraycopy(lateBefore[press], 0, learnedLate[press], 0, lines.length(press) + 1);
         System.arraycopy(setUpBefore[press], 0, learnedSetUp[press], 0, lines.length(press) + 1);
       } else {
@@ -130,20 +146,32 @@ final class LineGuess {
       }
     }
     System.arraycopy(end, 0, learnedEnd, 0, end.length);
-    System.arraycopy(orderEnd, 0, learnedOrderEnd, 0, orderEnd.length);
+    orderOffs.keep();
+  }
+
+  /** Lines whose orders end otherwise, or whose garments come otherwise, are learned anew too. */
+  private void markStale() {
+    Arrays.fill(matesStale, false);
+    for (int run = 0; run < mates.length; run++) {
+      for (int mate : mates[run]) {
+        matesStale[lines.pressOf(mate)] |= stale[lines.pressOf(run)];
+      }
+    }
+    for (int press = 0; press < stale.length; press++) {
+      stale[press] = stale[press] || matesStale[press] || otherOrdersEnd(press);
+    }
   }
 
   private boolean otherOrdersEnd(int press) {
     for (int place = 0; place < lines.length(press); place++) {
-      int order = orderOf[lines.run(press, place)];
-      if (orderEnd[order] != learnedOrderEnd[order]) {
+      if (orderOffs.differs(orderOf[lines.run(press, place)])) {
         return true;
       }
     }
     return false;
   }
 
-  private void learn(int press, RunTimes simulated) {
+  private void learnTimes(int press, RunTimes simulated) {
     StaffedTime staffed = problem.presses()[press].staffed();
     int before = problem.presses()[press].mounted();
     int free = times.openAt(press);
@@ -151,28 +179,91 @@ final class LineGuess {
       int run = lines.run(press, place);
       RunSpec spec = problem.runs()[run];
       OrderSpec order = problem.orders()[spec.order()];
-      // an order is as late as its last run: the others may end later at no cost
-      boolean last = end[run] == orderEnd[spec.order()];
-      due[run] = last ? order.dueAt() : Math.max(order.dueAt(), orderEnd[spec.order()]);
+      int off = end[run] + times.transitS(press);
+      due[run] =
+          Math.max(order.dueAt(), orderOffs.ofOthers(spec.order(), off)) - times.transitS(press);
       weight[run] = order.weight();
       int setUp = times.setUpS(before, run, press);
       // a run that found no place was pushed on and took no time on its press
       int start = Math.min(simulated.startOf(run), end[run]);
       int took = staffed.workAt(end[run]) - staffed.workAt(start);
+      couldBegin[run] = Math.max(free, spec.garmentsFrom() - setUp);
       learnedBefore[run] = before;
       learnedPress[run] = press;
       learnedSetUpS[run] = setUp;
       slower[run] = took - setUp - printS[press][run];
-      int could = staffed.addInSpan(Math.max(free, spec.garmentsFrom() - setUp), took);
+      free = end[run];
+      before = run;
+    }
+  }
+
+  private void learnWaits(int press) {
+    StaffedTime staffed = problem.presses()[press].staffed();
+    for (int place = 0; place < lines.length(press); place++) {
+      int run = lines.run(press, place);
+      int setUp = learnedSetUpS[run];
+      int took = setUp + printS[press][run] + slower[run];
+      int could = staffed.addInSpan(afterMates(couldBegin[run], run, press, setUp, true), took);
       waited[run] =
           could >= StaffedTime.NEVER
               ? 0
               : Math.max(0, staffed.workAt(end[run]) - staffed.workAt(could));
       lateBefore[press][place + 1] = lateBefore[press][place] + late(run, end[run]);
       setUpBefore[press][place + 1] = setUpBefore[press][place] + setUp;
-      free = end[run];
-      before = run;
     }
+  }
+
+  /**
+   * When the set-up of a run can begin, for what is printed before it on its garments, s.
+   *
+   * @param asLearned whether mates end as they did, or as with the last change
+   */
+  private int afterMates(int from, int run, int press, int setUp, boolean asLearned) {
+    int begin = from;
+    for (int mate : mates[run]) {
+      if (comesAfter(run, from, mate)) {
+        int ends = asLearned ? end[mate] : endBefore(mate, run);
+        int free = ends + times.garmentsFreeS(lines.pressOf(mate));
+        begin = Math.max(begin, times.beginFor(free, press, setUp));
+      }
+    }
+    return begin;
+  }
+
+  /** When a mate ends that has the garments before a run, as far as lines are followed, s. */
+  private int endBefore(int mate, int run) {
+    int press = lines.pressOf(mate);
+    for (Course course : courses) {
+      if (course.press == press && course.hasFollowed(lines.placeOf(mate))) {
+        return course.newEnd[lines.placeOf(mate)];
+      }
+    }
+    // it need not wait for the garments any more if it did
+    return mates[run].length > 1
+        ? end[mate]
+        : Math.min(end[mate], endAfter(couldBegin[mate], mate, press, learnedSetUpS[mate]));
+  }
+
+  /** More weighted late minutes of a line in which a run begins at another time. */
+  private long ofLineFrom(int first, int begin) {
+    int press = lines.pressOf(first);
+    int free = begin;
+    long more = 0;
+    for (int place = lines.placeOf(first); place < lines.length(press); place++) {
+      int run = lines.run(press, place);
+      free = endAfter(free, run, press, learnedSetUpS[run]);
+      if (free == end[run]) {
+        return more;
+      }
+      more += late(run, free) - late(run, end[run]);
+    }
+    return more;
+  }
+
+  /** Whether a run that could begin at a time is printed after its mate. */
+  private boolean comesAfter(int run, int couldBeginAt, int mate) {
+    int stage = problem.runs()[run].stage();
+    return stage >= 0 ? stage > problem.runs()[mate].stage() : couldBegin[mate] <= couldBeginAt;
   }
 
   /** Set-up of a run behind another one, s. */
@@ -200,8 +291,13 @@ final class LineGuess {
     StaffedTime staffed = problem.presses()[press].staffed();
     int work = Math.max(0, setUp + printS[press][run] + slower[run]);
     int from = Math.max(free, problem.runs()[run].garmentsFrom() - setUp);
+    int soonest = staffed.addInSpan(from, work);
+    if (waited[run] == 0 || soonest >= StaffedTime.NEVER) {
+      return soonest;
+    }
     // it may wait for days, but what it does itself stays within one span
-    return staffed.addInSpan(waited[run] == 0 ? from : staffed.add(from, waited[run]), work);
+    int start = staffed.subtract(soonest, work);
+    return staffed.addInSpan(staffed.add(start, waited[run]), work);
   }
 
   /** Weighted late minutes of a run that ends at a time, s. */
@@ -211,47 +307,26 @@ final class LineGuess {
 
   /** Works out by how much the last change of the lines makes them later and dearer. */
   void ofLastChange() {
-    lateMinutes = 0;
-    setUpS = 0;
-    for (int which = 0; which < 2; which++) {
-      int press = lines.changedPress(which);
-      if (press >= 0) {
-        follow(which, press);
-        int stop = stops[which];
-        int stopBefore = stop + lines.lengthBefore(which) - lines.length(press);
-        lateMinutes += newLate[which][stop] - lateBefore[press][stopBefore];
-        setUpS += newSetUp[which][stop] - setUpBefore[press][stopBefore];
-      }
-    }
+    isAtMost(Long.MAX_VALUE);
   }
 
-  /** Follows a line from where it changed until it goes on as before, or to its end. */
-  private void follow(int which, int press) {
-    int[] line = lines.runs()[press];
-    int first = lines.changedFrom(which);
-    int changedTo = lines.changedTo(which);
-    int before = first == 0 ? problem.presses()[press].mounted() : line[first - 1];
-    int free = first == 0 ? times.openAt(press) : end[line[first - 1]];
-    long late = lateBefore[press][first];
-    long setUps = setUpBefore[press][first];
-    int place = first;
-    newLate[which][first] = late;
-    newSetUp[which][first] = setUps;
-    boolean asBefore = false;
-    while (place < lines.length(press) && !asBefore) {
-      int run = line[place];
-      int setUp = setUpNow(before, run, press);
-      free = endAfter(free, run, press, setUp);
-      late += late(run, free);
-      setUps += setUp;
-      newEnd[which][place] = free;
-      asBefore = place >= changedTo && free == end[run];
-      place++;
-      newLate[which][place] = late;
-      newSetUp[which][place] = setUps;
-      before = run;
+  /**
+   * Works out the same, and stops as soon as it is certain that the lines become later than that.
+   *
+   * @param most weighted late minutes, 0 or more
+   * @return whether they do not; only then is the change worked out
+   */
+  boolean isAtMost(long most) {
+    for (Course course : courses) {
+      course.followChange();
     }
-    stops[which] = place;
+    // what gets sooner is followed first: how much the other may lose is known then
+    int first = courses[0].later ? 1 : 0;
+    courses[first].follow(most, courses[1 - first]);
+    courses[1 - first].follow(most, courses[first]);
+    lateMinutes = courses[0].laterMinutes() + courses[1].laterMinutes();
+    setUpS = courses[0].moreSetUpS() + courses[1].moreSetUpS();
+    return lateMinutes <= most;
   }
 
   private int setUpNow(int before, int run, int press) {
@@ -260,23 +335,143 @@ final class LineGuess {
         : times.setUpS(before, run, press);
   }
 
+  /** How a line goes on from where it changed until it goes on as before, or to its end. */
+  private final class Course {
+
+    private final int which;
+    private final int[] newEnd;
+    private final long[] newLate;
+    private final long[] newSetUp;
+    private int press;
+    private int[] line;
+    private int length;
+    private int changedTo;
+
+    /** Lengthened by the change by so many runs. */
+    private int longer;
+
+    private int place;
+    private int before;
+    private int free;
+    private boolean finished;
+
+    /** Whether what comes after the change is later than it was, and so all the rest. */
+    private boolean later;
+
+    Course(int which, int runs) {
+      this.which = which;
+      newEnd = new int[runs];
+      newLate = new long[runs + 1];
+      newSetUp = new long[runs + 1];
+    }
+
+    /** Follows the part that changed, and the run behind it. */
+    void followChange() {
+      press = lines.changedPress(which);
+      finished = press < 0;
+      later = false;
+      if (finished) {
+        return;
+      }
+      line = lines.runs()[press];
+      length = lines.length(press);
+      longer = length - lines.lengthBefore(which);
+      changedTo = lines.changedTo(which);
+      place = lines.changedFrom(which);
+      before = place == 0 ? problem.presses()[press].mounted() : line[place - 1];
+      free = place == 0 ? times.openAt(press) : end[line[place - 1]];
+      newLate[place] = lateBefore[press][place];
+      newSetUp[place] = setUpBefore[press][place];
+      finished = place == length;
+      while (!finished && place <= changedTo) {
+        step();
+      }
+      later = !finished && free > end[before];
+    }
+
+    /** Follows the rest, unless it is certain that both lines come to more than that. */
+    void follow(long most, Course other) {
+      while (!finished && !(later && laterMinutes() + other.leastLaterMinutes() > most)) {
+        step();
+      }
+    }
+
+    private void step() {
+      int run = line[place];
+      int setUp = setUpNow(before, run, press);
+      long elsewhere = 0;
+      if (mates[run].length == 0) {
+        free = endAfter(free, run, press, setUp);
+      } else {
+        int from = Math.max(free, problem.runs()[run].garmentsFrom() - setUp);
+        free = endAfter(afterMates(from, run, press, setUp, false), run, press, setUp);
+        elsewhere = ofMates(from, run);
+      }
+      newEnd[place] = free;
+      finished = place >= changedTo && free == end[run];
+      place++;
+      newLate[place] = newLate[place - 1] + late(run, free) + elsewhere;
+      newSetUp[place] = newSetUp[place - 1] + setUp;
+      finished |= place == length;
+      before = run;
+    }
+
+    /** More weighted late minutes of other lines that print on the garments of this run. */
+    private long ofMates(int from, int run) {
+      long more = 0;
+      for (int mate : mates[run]) {
+        int other = lines.pressOf(mate);
+        if (other != courses[0].press && other != courses[1].press) {
+          int begin = couldBegin[mate];
+          if (!comesAfter(run, from, mate)) {
+            int garments = free + times.garmentsFreeS(press);
+            begin = Math.max(begin, times.beginFor(garments, other, learnedSetUpS[mate]));
+          }
+          long later = ofLineFrom(mate, begin);
+          // what a third run on the garments does is not followed
+          more += mates[run].length > 1 ? Math.max(0, later) : later;
+        }
+      }
+      return more;
+    }
+
+    private boolean hasFollowed(int at) {
+      return at >= lines.changedFrom(which) && at < place;
+    }
+
+    /** A bound of what it comes to in the end. */
+    private long leastLaterMinutes() {
+      return finished || later ? laterMinutes() : Long.MIN_VALUE / 2;
+    }
+
+    long laterMinutes() {
+      return press < 0 ? 0 : newLate[place] - lateBefore[press][place - longer];
+    }
+
+    long moreSetUpS() {
+      return press < 0 ? 0 : newSetUp[place] - setUpBefore[press][place - longer];
+    }
+
+    void keep() {
+      if (press < 0) {
+        return;
+      }
+      int from = lines.changedFrom(which);
+      int rest = length - place;
+      shift(lateBefore[press], place - longer, place, rest, newLate[place]);
+      shift(setUpBefore[press], place - longer, place, rest, newSetUp[place]);
+      for (int i = from; i < place; i++) {
+        end[line[i]] = newEnd[i];
+      }
+      System.arraycopy(newLate, from + 1, lateBefore[press], from + 1, place - from);
+      System.arraycopy(newSetUp, from + 1, setUpBefore[press], from + 1, place - from);
+    }
+  }
+
   /** The last change stays. */
   void keep() {
-    for (int which = 0; which < 2; which++) {
-      int press = lines.changedPress(which);
-      if (press >= 0) {
-        int from = lines.changedFrom(which);
-        int stop = stops[which];
-        int stopBefore = stop + lines.lengthBefore(which) - lines.length(press);
-        int rest = lines.length(press) - stop;
-        shift(lateBefore[press], stopBefore, stop, rest, newLate[which][stop]);
-        shift(setUpBefore[press], stopBefore, stop, rest, newSetUp[which][stop]);
-        for (int place = from; place < stop; place++) {
-          end[lines.run(press, place)] = newEnd[which][place];
-        }
-        System.arraycopy(newLate[which], from + 1, lateBefore[press], from + 1, stop - from);
-        System.arraycopy(newSetUp[which], from + 1, setUpBefore[press], from + 1, stop - from);
-      }
+    for (Course course : courses) {
+      course.keep();
     }
   }
 

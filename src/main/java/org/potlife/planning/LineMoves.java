@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.IntStream;
+import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.OrderSpec;
 import org.potlife.simulation.Problem;
 
@@ -23,7 +24,8 @@ final class LineMoves {
     KIN,
     TAIL,
     AHEAD,
-    NEIGHBOUR
+    NEIGHBOUR,
+    SOONEST_SET_UP
   }
 
   private static final Kind[] KINDS = Kind.values();
@@ -35,9 +37,17 @@ final class LineMoves {
 
   private static final int LONGEST_BLOCK = 6;
 
+  /**
+   * Places among which the soonest set-up is looked for, and how far from the run's time; trial.
+   */
+  private static final int PLACES = 8;
+
+  private static final int PLACES_AWAY = 8;
+
   private final Problem problem;
   private final Lines lines;
   private final IntUnaryOperator ends;
+  private final DispatchTimes times;
   private final Kin kin;
   private final SplittableRandom random;
   private final int[][] pressesOf;
@@ -50,11 +60,17 @@ final class LineMoves {
   private int notedKind;
   private int notedRun;
 
-  LineMoves(Problem problem, Lines lines, IntUnaryOperator ends, Kin kin, SplittableRandom random) {
+  LineMoves(
+      Problem problem,
+      Lines lines,
+      IntUnaryOperator ends,
+      DispatchTimes times,
+      SplittableRandom random) {
     this.problem = problem;
     this.lines = lines;
     this.ends = ends;
-    this.kin = kin;
+    this.times = times;
+    kin = new Kin(problem, times);
     this.random = random;
     pressesOf = new int[problem.movable()][];
     for (int run = 0; run < pressesOf.length; run++) {
@@ -83,6 +99,8 @@ final class LineMoves {
         return amongNeighbours(press, place);
       case AHEAD:
         return ahead(run, press, place);
+      case SOONEST_SET_UP:
+        return whereSetUpSoonest(run, press, place);
       default:
         return nearInTime(run, press, place);
     }
@@ -236,6 +254,39 @@ final class LineMoves {
       lines.move(press, other, 1, press, place);
     }
     return true;
+  }
+
+  /** To the place, of some at about its time, that adds least to the set-ups. */
+  private boolean whereSetUpSoonest(int run, int press, int place) {
+    int bestPress = -1;
+    int bestPlace = 0;
+    int best = Integer.MAX_VALUE;
+    for (int i = 0; i < PLACES; i++) {
+      int target = pressesOf[run][random.nextInt(pressesOf[run].length)];
+      int near = firstNotBefore(target, ends.applyAsInt(run));
+      int to = near + random.nextInt(2 * PLACES_AWAY + 1) - PLACES_AWAY;
+      boolean stays = target == press && (to == place || to == place + 1);
+      if (to < 0 || to > lines.length(target) || stays) {
+        continue;
+      }
+      int more = moreSetUpS(run, target, to);
+      if (more < best) {
+        best = more;
+        bestPress = target;
+        bestPlace = to;
+      }
+    }
+    return bestPress >= 0 && go(press, place, 1, bestPress, bestPlace);
+  }
+
+  private int moreSetUpS(int run, int press, int place) {
+    int before = place == 0 ? problem.presses()[press].mounted() : lines.run(press, place - 1);
+    int more = times.setUpS(before, run, press);
+    if (place < lines.length(press)) {
+      int after = lines.run(press, place);
+      more += times.setUpS(run, after, press) - times.setUpS(before, after, press);
+    }
+    return more;
   }
 
   /** A late run goes to an earlier place. */

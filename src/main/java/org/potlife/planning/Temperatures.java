@@ -25,6 +25,11 @@ final class Temperatures {
     return Math.max(0, more / late);
   }
 
+  /** More late minutes than so many temperatures are; 0 or more. */
+  long lateFor(double temperatures) {
+    return (long) Math.ceil(temperatures * late);
+  }
+
   /** So much more cost, in temperatures; not below 0. */
   double ofCost(double more) {
     return Math.max(0, more / cost);

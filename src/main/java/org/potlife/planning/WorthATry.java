@@ -157,9 +157,12 @@ final class WorthATry {
   }
 
   private boolean isWorth(double allowed) {
-    guess.ofLastChange();
     if (!isGuessed()) {
+      guess.ofLastChange();
       return true;
+    }
+    if (!guess.isAtMost(temperatures.lateFor(allowed))) {
+      return false;
     }
     if (guess.lateMinutes() != 0) {
       return temperatures.ofLate(guess.lateMinutes()) <= allowed;

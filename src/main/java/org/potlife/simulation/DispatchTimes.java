@@ -101,6 +101,26 @@ public final class DispatchTimes {
     return runsOfScreens[run];
   }
 
+  /** From the last stroke of a press until the last garment is off the belt at the latest, s. */
+  public int transitS(int press) {
+    return problem.dryers()[problem.presses()[press].dryer()].transitS();
+  }
+
+  /** From the last stroke of a press until the garments may be printed again, s. */
+  public int garmentsFreeS(int press) {
+    DryerSpec dryer = problem.dryers()[problem.presses()[press].dryer()];
+    return dryer.transitS() + dryer.coolS();
+  }
+
+  /** When a set-up begins that must not come to its first piece before a moment, s. */
+  public int beginFor(int moment, int press, int setUpS) {
+    PressSpec spec = problem.presses()[press];
+    int at = spec.staffed().next(moment);
+    return at >= StaffedTime.NEVER
+        ? at
+        : spec.staffed().subtract(at, setUpS == 0 ? 0 : setUpS - spec.firstPieceS());
+  }
+
   /** When the press takes its first run: it is open, and free of what is taken over, s. */
   public int openAt(int press) {
     return Math.max(problem.presses()[press].openFrom(), problem.takenOver().pressFree()[press]);

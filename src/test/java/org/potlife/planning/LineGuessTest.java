@@ -88,6 +88,67 @@ class LineGuessTest {
         .isEqualTo(guessed);
   }
 
+  @Test
+  void aRunWaitsForItsGarmentsWhileAnotherPressPrintsThem() {
+    // given front and back of one order on two presses, the back after another run
+    BareShop shop = BareShop.presses(2).shifts(0, 20_000);
+    int order = shop.order(100, 5);
+    shop.run(order, 80).lot(0);
+    shop.run(order, 70).lot(0);
+    shop.run(shop.order(400, 3), 90);
+    Desk desk = new Desk(shop.problem(), 1);
+    desk.lines.set(new int[][] {{0}, {2, 1}}, new int[] {1, 2});
+    desk.simulate();
+    // when the back comes first on its press, though the front has the garments
+    desk.lines.swapWithin(1, 0, 1, 1, 1);
+    // then it is foreseen that it waits, and what waits behind it
+    assertForeseen(desk);
+  }
+
+  @Test
+  void whoTakesTheGarmentsFirstPutsOffTheOtherPress() {
+    // given a back that follows the front of its order, and a run behind each
+    BareShop shop = BareShop.presses(2).shifts(0, 20_000);
+    int order = shop.order(150, 5);
+    shop.run(order, 80).lot(0);
+    shop.run(order, 70).lot(0);
+    shop.run(shop.order(170, 3), 90);
+    shop.run(shop.order(160, 4), 60);
+    Desk desk = new Desk(shop.problem(), 1);
+    desk.lines.set(new int[][] {{0, 2}, {3, 1}}, new int[] {2, 2});
+    desk.simulate();
+    // when the front goes behind another run, so that the back has the garments first
+    desk.lines.swapWithin(0, 0, 1, 1, 1);
+    assertForeseen(desk);
+  }
+
+  @Test
+  void aLateOrderGainsNothingByOneOfItsRunsAsLongAsAnotherIsLate() {
+    // given two late runs of one order on two presses
+    BareShop shop = BareShop.presses(2).shifts(0, 20_000);
+    int order = shop.order(60, 5);
+    shop.run(order, 80);
+    shop.run(order, 70);
+    shop.run(shop.order(400, 3), 30);
+    Desk desk = new Desk(shop.problem(), 1);
+    desk.lines.set(new int[][] {{0}, {2, 1}}, new int[] {1, 2});
+    desk.simulate();
+    // when the later of them comes forward
+    desk.lines.swapWithin(1, 0, 1, 1, 1);
+    // then the order is as late as the other one
+    assertForeseen(desk);
+  }
+
+  private static void assertForeseen(Desk desk) {
+    Outcome before = desk.outcome;
+    desk.guess.ofLastChange();
+    long guessed = desk.guess.lateMinutes();
+    desk.simulate();
+    assertThat(guessed).isNotZero();
+    assertThat(desk.outcome.weightedLateMinutes() - before.weightedLateMinutes())
+        .isEqualTo(guessed);
+  }
+
   private static Problem shop(int seed) {
     Random random = new Random(seed);
     BareShop shop = BareShop.presses(2).shifts(0, 480, 1440, 1920, 2880, 3360, 4320, 20_000);
@@ -111,9 +172,7 @@ class LineGuessTest {
       DispatchTimes times = new DispatchTimes(problem);
       guess = new LineGuess(problem, lines, times);
       evaluator = new SequenceEvaluator(problem, true);
-      moves =
-          new LineMoves(
-              problem, lines, guess::endOf, new Kin(problem, times), new SplittableRandom(seed));
+      moves = new LineMoves(problem, lines, guess::endOf, times, new SplittableRandom(seed));
       Dispatch.Plan plan = new Dispatch(problem).best();
       lines.set(plan.sequences(), plan.lengths());
       simulate();

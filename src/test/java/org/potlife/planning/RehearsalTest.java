@@ -47,11 +47,7 @@ class RehearsalTest {
     DispatchTimes times = new DispatchTimes(problem);
     moves =
         new LineMoves(
-            problem,
-            lines,
-            run -> rehearsal.base().endOf(run),
-            new Kin(problem, times),
-            new SplittableRandom(3));
+            problem, lines, run -> rehearsal.base().endOf(run), times, new SplittableRandom(3));
   }
 
   @Test
