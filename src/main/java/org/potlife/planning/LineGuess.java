@@ -13,6 +13,9 @@ import org.potlife.simulation.StaffedTime;
  * were last simulated. Two presses that print on the same garments wait for each other, and an
  * order is as late as its last run. Some hundred times quicker than the simulation; exact where
  * presses share nothing else.
+ *
+ * <p>Long, since what was learned of the lines and what follows from a change read the same arrays,
+ * millions of times a minute.
  */
 final class LineGuess {
 
