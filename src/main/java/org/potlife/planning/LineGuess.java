@@ -265,6 +265,9 @@ final class LineGuess {
 
   /** Whether a run that could begin at a time is printed after its mate. */
   private boolean comesAfter(int run, int couldBeginAt, int mate) {
+    if (lines.pressOf(mate) == lines.pressOf(run)) {
+      return lines.placeOf(mate) < lines.placeOf(run);
+    }
     int stage = problem.runs()[run].stage();
     return stage >= 0 ? stage > problem.runs()[mate].stage() : couldBegin[mate] <= couldBeginAt;
   }

@@ -34,7 +34,7 @@ class Ft06Test {
     BareSearch.Found start = BareSearch.dispatched(problem);
     long[] ends =
         LongStream.rangeClosed(1, 3)
-            .map(seed -> end(BareSearch.improved(problem, start, seed, 400_000).outcome()))
+            .map(seed -> end(BareSearch.improved(problem, start, seed, 200_000).outcome()))
             .toArray();
     assertThat(ends).containsOnly(OPTIMUM);
   }

@@ -83,10 +83,7 @@ class LineGuessTest {
   @Test
   void aRunWaitsForItsGarmentsWhileAnotherPressPrintsThem() {
     // given front and back of one order on two presses, the back after another run
-    BareShop shop = BareShop.presses(2).shifts(0, 20_000);
-    int order = shop.order(100, 5);
-    shop.run(order, 80).lot(0);
-    shop.run(order, 70).lot(0);
+    BareShop shop = frontAndBack(BareShop.presses(2), 100);
     shop.run(shop.order(400, 3), 90);
     Desk desk = standing(shop.problem(), new int[][] {{0}, {2, 1}});
     // when the back comes first on its press, though the front has the garments
@@ -98,16 +95,32 @@ class LineGuessTest {
   @Test
   void whoTakesTheGarmentsFirstPutsOffTheOtherPress() {
     // given a back that follows the front of its order, and a run behind each
-    BareShop shop = BareShop.presses(2).shifts(0, 20_000);
-    int order = shop.order(150, 5);
-    shop.run(order, 80).lot(0);
-    shop.run(order, 70).lot(0);
+    BareShop shop = frontAndBack(BareShop.presses(2), 150);
     shop.run(shop.order(170, 3), 90);
     shop.run(shop.order(160, 4), 60);
     Desk desk = standing(shop.problem(), new int[][] {{0, 2}, {3, 1}});
     // when the front goes behind another run, so that the back has the garments first
     desk.lines.swapWithin(0, 0, 1, 1, 1);
     assertForeseen(desk);
+  }
+
+  @Test
+  void onOnePressTheGarmentsGoFromOneRunToTheNextWhateverCouldHaveBegunWhen() {
+    // given front and back of one order in a line, another run between them
+    BareShop shop = frontAndBack(BareShop.presses(1), 1000);
+    shop.run(shop.order(90, 3), 90);
+    Desk desk = standing(shop.problem(), new int[][] {{0, 2, 1}});
+    // when the back comes to the front of the line
+    desk.lines.move(0, 0, 2, 0, 1);
+    assertForeseen(desk);
+  }
+
+  /** A shop with two prints of 80 and 70 minutes on the same garments. */
+  private static BareShop frontAndBack(BareShop shop, int dueMinute) {
+    int order = shop.shifts(0, 20_000).order(dueMinute, 5);
+    shop.run(order, 80).lot(0);
+    shop.run(order, 70).lot(0);
+    return shop;
   }
 
   @Test
