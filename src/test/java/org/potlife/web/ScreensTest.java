@@ -1,39 +1,22 @@
 package org.potlife.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
-import static com.microsoft.playwright.assertions.PlaywrightAssertions.setDefaultAssertionTimeout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.potlife.plan.PlanFixture.DAY;
-import static org.potlife.plan.PlanFixture.at;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.microsoft.playwright.Browser;
-import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Media;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
-import org.eclipse.microprofile.config.ConfigProvider;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.potlife.plan.PlannedPlant;
-import org.potlife.plan.SettableClock;
-import org.potlife.testing.ShopBrowser;
 
 @QuarkusTest
-@Timeout(value = 20, unit = TimeUnit.MINUTES)
-class ScreensTest {
+class ScreensTest extends EveningBefore {
 
   private static final List<String> SCREENS =
       List.of(
@@ -51,65 +34,6 @@ class ScreensTest {
   /** What a mark waits before it is sent, and a little more, ms. */
   private static final long UNDO_MS = 5500;
 
-  private static ShopBrowser browser;
-
-  private PlannedPlant plant;
-  private BrowserContext window;
-  private Page page;
-  private final List<String> complaints = new ArrayList<>();
-
-  @BeforeAll
-  static void openTheBrowser() {
-    // a machine that builds other things too is slow
-    setDefaultAssertionTimeout(60_000);
-    browser = ShopBrowser.open();
-  }
-
-  @AfterAll
-  static void closeTheBrowser() {
-    browser.close();
-  }
-
-  @BeforeEach
-  void theEveningBefore() {
-    SettableClock.set(at(DAY.minusDays(1), "16:42"));
-    plant = PlannedPlant.ready();
-    look(ColorScheme.LIGHT);
-  }
-
-  @AfterEach
-  void releaseTheClock() {
-    window.close();
-    SettableClock.release();
-  }
-
-  private void look(ColorScheme scheme) {
-    if (window != null) {
-      window.close();
-    }
-    String port = ConfigProvider.getConfig().getValue("quarkus.http.test-port", String.class);
-    window =
-        browser.window(
-            new Browser.NewContextOptions()
-                .setBaseURL("http://localhost:" + port)
-                .setViewportSize(1280, 800)
-                .setColorScheme(scheme));
-    page = window.newPage();
-    page.setDefaultTimeout(60_000);
-    page.onConsoleMessage(
-        message -> {
-          if (message.type().equals("error")) {
-            complaints.add(message.text() + " " + message.location());
-          }
-        });
-    page.onPageError(complaints::add);
-  }
-
-  private void open(String screen) {
-    page.navigate("/plants/" + plant.id() + "/" + screen);
-    assertThat(page.locator("main h1").first()).isVisible();
-  }
-
   @ParameterizedTest
   @EnumSource(names = {"LIGHT", "DARK"})
   void everyScreenCanBeReadByEverybody(ColorScheme scheme) {
@@ -123,12 +47,9 @@ class ScreensTest {
       if (screen.equals("shop")) {
         assertThat(page.locator("#shop-form")).isVisible();
       }
-      new AxeBuilder(page)
-          .analyze()
-          .getViolations()
-          .forEach(rule -> complaints.add(screen + " " + rule.getId() + ": " + rule.getNodes()));
+      window.read(screen);
     }
-    assertThat(complaints).isEmpty();
+    assertThat(window.complaints()).isEmpty();
   }
 
   @Test
@@ -156,7 +77,7 @@ class ScreensTest {
     page.keyboard().press("Tab");
     assertThat(page.locator(".skip")).isFocused();
     page.keyboard().press("Enter");
-    walkTo("#runs");
+    window.walkTo("#runs");
     page.keyboard().press("ArrowRight");
     assertThat(page.locator("#runs [role=option]")).hasCount(1);
     String first = page.locator("#about h2").textContent();
@@ -168,20 +89,9 @@ class ScreensTest {
 
     page.keyboard().press("Escape");
     page.evaluate("document.activeElement.blur(); window.scrollTo(0, 0)");
-    walkTo("#publish");
+    window.walkTo("#publish");
     page.keyboard().press("Enter");
     assertThat(page.locator("main h1")).containsText("in force");
-  }
-
-  private void walkTo(String selector) {
-    for (int step = 0; step < 80; step++) {
-      if (Boolean.TRUE.equals(
-          page.evaluate("s => document.activeElement?.matches(s) ?? false", selector))) {
-        return;
-      }
-      page.keyboard().press("Tab");
-    }
-    throw new AssertionError("the keyboard does not reach " + selector);
   }
 
   @Test
@@ -222,13 +132,13 @@ class ScreensTest {
     Locator job = page.locator(".job").filter(new Locator.FilterOptions().setHasText("brick"));
     String batch = batchOf(job);
 
-    window.setOffline(true);
+    window.context().setOffline(true);
     job.first().locator("button[data-mark='batch.mixed']").click();
     page.clock().runFor(UNDO_MS);
     assertThat(page.locator("#queue")).containsText("1");
     assertThat(page.locator("#lost")).isVisible();
 
-    window.setOffline(false);
+    window.context().setOffline(false);
     assertThat(page.locator("#queue")).isHidden();
     assertThat(told(batch)).isEqualTo(200);
   }
