@@ -98,7 +98,7 @@ final class SheetWriter {
     ScreenSet set = mapped.sets().get(mapped.problem().runs()[placed.run()].screenSet());
     int trial =
         placed.firstPiece() < placed.print() ? Math.min(spec.trialPieces(), run.pieces()) : 0;
-    int coolS = mapped.problem().dryers()[spec.dryer()].coolS();
+    int freeS = mapped.problem().dryers()[spec.dryer()].garmentsFreeS();
     List<RateLine> rates =
         placed.rates().stream()
             .map(
@@ -125,7 +125,7 @@ final class SheetWriter {
         horizon.time(placed.print()),
         horizon.time(placed.end()),
         horizon.time(placed.off()),
-        horizon.time(placed.off() + coolS),
+        horizon.time(placed.end() + freeS),
         (placed.setUpS() + 30) / 60,
         placed.mounted(),
         meanRate(placed, run.pieces() - trial),

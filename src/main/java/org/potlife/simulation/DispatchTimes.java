@@ -108,17 +108,13 @@ public final class DispatchTimes {
 
   /** From the last stroke of a press until the garments may be printed again, s. */
   public int garmentsFreeS(int press) {
-    DryerSpec dryer = problem.dryers()[problem.presses()[press].dryer()];
-    return dryer.transitS() + dryer.coolS();
+    return problem.dryers()[problem.presses()[press].dryer()].garmentsFreeS();
   }
 
   /** When a set-up begins that must not come to its first piece before a moment, s. */
   public int beginFor(int moment, int press, int setUpS) {
     PressSpec spec = problem.presses()[press];
-    int at = spec.staffed().next(moment);
-    return at >= StaffedTime.NEVER
-        ? at
-        : spec.staffed().subtract(at, setUpS == 0 ? 0 : setUpS - spec.firstPieceS());
+    return spec.beginFor(moment, setUpS == 0 ? 0 : setUpS - spec.firstPieceS());
   }
 
   /** When the press takes its first run: it is open, and free of what is taken over, s. */

@@ -223,9 +223,7 @@ final class Placement {
   }
 
   private void startFor(int moment, int workBefore, Cause cause) {
-    int at = press.staffed().next(moment);
-    int from = at >= StaffedTime.NEVER ? at : press.staffed().subtract(at, workBefore);
-    push(Math.max(start + 1, from), cause);
+    push(Math.max(start + 1, press.beginFor(moment, workBefore)), cause);
   }
 
   private void dryerInTheWay() {
@@ -256,7 +254,7 @@ final class Placement {
     state.addHourly(CostKind.OVERTIME, costs.overtimePerHour(), overtime);
     change.book(state, runIndex, pressIndex, start, state.pressLast[pressIndex]);
     darkBeforeLight(costs);
-    state.lotFree[run.garmentLot()] = off + dryer.coolS();
+    state.lotFree[run.garmentLot()] = end + dryer.garmentsFreeS();
     state.lotStage[run.garmentLot()]++;
     state.pressFree[pressIndex] = end;
     state.pressLast[pressIndex] = runIndex;

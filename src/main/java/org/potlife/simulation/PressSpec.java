@@ -30,4 +30,15 @@ public record PressSpec(
     int firstPieceS,
     int trialPieces,
     int openFrom,
-    int mounted) {}
+    int mounted) {
+
+  /**
+   * Latest start of staffed work that is done at a moment, or when the press is staffed next, s.
+   *
+   * @param workS staffed seconds
+   */
+  int beginFor(int moment, int workS) {
+    int at = staffed.next(moment);
+    return at >= StaffedTime.NEVER ? at : staffed.subtract(at, workS);
+  }
+}
