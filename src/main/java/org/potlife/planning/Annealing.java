@@ -24,8 +24,10 @@ final class Annealing {
   /** Start temperature of a long round against the size of its smaller steps. */
   private static final double HOT = 0.6;
 
-  /** Work per run of a long round; a shorter one starts so much colder. */
+  /** Work per run of a long round; a shorter one starts colder, by this power of its share. */
   private static final double LONG = 900;
+
+  private static final double QUENCH = 1.5;
 
   /** The last temperature of a round against its first. */
   private static final double COLD = 0.01;
@@ -44,6 +46,14 @@ final class Annealing {
 
   /** A guess is right if it is no further off, in temperatures. */
   private static final double NEARLY = 1;
+
+  /** Share of the lateness behind a set-up at which a round begins to price it. */
+  private static final double PRICED = 1;
+
+  /** The price goes down in so many steps, and is 0 for the rest of the round. */
+  private static final int PRICE_STEPS = 5;
+
+  private static final double PRICED_UNTIL = 0.8;
 
   /** A round that found nothing better is followed by a hotter one, up to this. */
   private static final double MOST_HEAT = 8;
@@ -75,6 +85,7 @@ final class Annealing {
   private Outcome current;
   private Dispatch.Plan best;
   private double heat = 1;
+  private double price;
 
   Annealing(Problem problem, boolean verify, long seed, Budget budget, Incumbent incumbent) {
     this.problem = problem;
@@ -83,10 +94,11 @@ final class Annealing {
     random = new SplittableRandom(seed);
     lines = new Lines(problem.presses().length, problem.movable());
     begun = lines.newCopy();
-    rehearsal = new Rehearsal(problem, lines, verify);
-    settling = new Settling(lines, rehearsal, temperatures);
     DispatchTimes times = new DispatchTimes(problem);
-    guess = new LineGuess(problem, lines, times);
+    ShadowPrices prices = new ShadowPrices(problem, lines, times);
+    rehearsal = new Rehearsal(problem, lines, prices, verify);
+    settling = new Settling(lines, rehearsal, temperatures);
+    guess = new LineGuess(problem, lines, times, prices);
     moves = new LineMoves(problem, lines, guess::endOf, times, random);
     fewMoves = new FewMoves(problem);
     worthATry = new WorthATry(problem, lines, guess, moves, fewMoves, temperatures, budget, random);
@@ -130,14 +142,20 @@ final class Annealing {
     settling.begin();
     takeOver();
     measureSteps();
-    double hot = heat * HOT * Math.min(1, workOf(length) / (LONG * problem.movable()));
+    double ofLong = Math.min(1, workOf(length) / (LONG * problem.movable()));
+    double hot = heat * HOT * Math.pow(ofLong, QUENCH);
     double hotLate = hot * stepSizes.late();
     double hotCost = hot * stepSizes.cost();
     while (true) {
       double done = (budget.used() - from) / length;
       if (done >= 1 || budget.over()) {
         settle();
+        price(0);
         return;
+      }
+      if (priceAt(done) != price) {
+        settle();
+        price(priceAt(done));
       }
       double cooling = Math.pow(COLD, done);
       temperatures.set(hotLate * cooling, hotCost * cooling);
@@ -146,6 +164,19 @@ final class Annealing {
         settle();
       }
     }
+  }
+
+  private static double priceAt(double done) {
+    int step = (int) Math.min(PRICE_STEPS, done / PRICED_UNTIL * PRICE_STEPS);
+    return PRICED * (PRICE_STEPS - step) / PRICE_STEPS;
+  }
+
+  /** Prices set-ups anew; what the lines come to is worked out again. */
+  private void price(double share) {
+    price = share;
+    guess.priceAgain(share);
+    settling.begin();
+    takeOver();
   }
 
   /** About what a share of the budget allows. */
@@ -320,7 +351,8 @@ final class Annealing {
     offer(settling.outcome());
   }
 
-  private void offer(Outcome outcome) {
+  private void offer(Outcome priced) {
+    Outcome outcome = rehearsal.unpriced(priced);
     if (outcome.compareTo(best.outcome()) < 0) {
       best = new Dispatch.Plan(lines.copyOfRuns(), lines.lengths().clone(), outcome);
       incumbent.offer(best);

@@ -11,7 +11,7 @@ import org.potlife.simulation.Problem;
  */
 final class Kin {
 
-  private static final int MOST = 12;
+  private static final int MOST = 40;
 
   private final Problem problem;
   private final DispatchTimes times;
@@ -29,7 +29,7 @@ final class Kin {
   int[] before(int run) {
     if (before[run] == null) {
       int press = firstPress(run);
-      before[run] = nearest(run, other -> times.setUpS(other, run, press));
+      before[run] = nearest(run, other -> times.avoidableSetUpS(other, run, press));
     }
     return before[run];
   }
@@ -38,7 +38,7 @@ final class Kin {
   int[] after(int run) {
     if (after[run] == null) {
       int press = firstPress(run);
-      after[run] = nearest(run, other -> times.setUpS(run, other, press));
+      after[run] = nearest(run, other -> times.avoidableSetUpS(run, other, press));
     }
     return after[run];
   }

@@ -22,6 +22,7 @@ final class LineGuess {
   private final Problem problem;
   private final Lines lines;
   private final DispatchTimes times;
+  private final ShadowPrices prices;
   private final int[][] printS;
 
   /** By run, its end, s. */
@@ -38,7 +39,10 @@ final class LineGuess {
 
   private final int[] weight;
 
-  /** By press and place, what the runs before it come to: weighted late minutes, set-up seconds. */
+  /**
+   * By press and place, what the runs before it come to: weighted late minutes with priced set-ups,
+   * set-up seconds.
+   */
   private final long[][] lateBefore;
 
   private final long[][] setUpBefore;
@@ -72,10 +76,11 @@ final class LineGuess {
   private long lateMinutes;
   private long setUpS;
 
-  LineGuess(Problem problem, Lines lines, DispatchTimes times) {
+  LineGuess(Problem problem, Lines lines, DispatchTimes times, ShadowPrices prices) {
     this.problem = problem;
     this.lines = lines;
     this.times = times;
+    this.prices = prices;
     int presses = problem.presses().length;
     int runs = problem.movable();
     printS = new int[presses][runs];
@@ -118,6 +123,12 @@ final class LineGuess {
     for (int run = 0; run < runs; run++) {
       orderOf[run] = problem.runs()[run].order();
     }
+  }
+
+  /** Set-ups are worth something else from now on; what was learned of them does not hold. */
+  void priceAgain(double share) {
+    prices.set(share, this);
+    learnedFrom = null;
   }
 
   /** Takes over how the lines went when they were simulated as the evaluator's base. */
@@ -211,7 +222,8 @@ final class LineGuess {
           could >= StaffedTime.NEVER
               ? 0
               : Math.max(0, staffed.workAt(end[run]) - staffed.workAt(could));
-      lateBefore[press][place + 1] = lateBefore[press][place] + late(run, end[run]);
+      lateBefore[press][place + 1] =
+          lateBefore[press][place] + late(run, end[run]) + prices.of(run, setUp);
       setUpBefore[press][place + 1] = setUpBefore[press][place] + setUp;
     }
   }
@@ -416,7 +428,7 @@ final class LineGuess {
       newEnd[place] = free;
       finished = place >= changedTo && free == end[run];
       place++;
-      newLate[place] = newLate[place - 1] + late(run, free) + elsewhere;
+      newLate[place] = newLate[place - 1] + late(run, free) + prices.of(run, setUp) + elsewhere;
       newSetUp[place] = newSetUp[place - 1] + setUp;
       finished |= place == length;
       before = run;
@@ -513,7 +525,7 @@ final class LineGuess {
     return lateMinutes < 0 || (lateMinutes == 0 && setUpS < 0);
   }
 
-  /** Change of the weighted late minutes by the last change. */
+  /** Change of the weighted late minutes by the last change, with the shadow prices of set-ups. */
   long lateMinutes() {
     return lateMinutes;
   }

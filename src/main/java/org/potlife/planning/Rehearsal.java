@@ -19,15 +19,18 @@ final class Rehearsal {
   private final SequenceEvaluator shop;
   private final SequenceEvaluator inkAndPresses;
   private final DryerEvaluator presses;
+  private final ShadowPrices prices;
   private final boolean hasScreens;
   private final boolean hasInk;
   private boolean withInk;
 
   /**
+   * @param prices what set-ups add to the lateness of each outcome
    * @param verify whether each result is compared with a simulation from the start
    */
-  Rehearsal(Problem problem, Lines lines, boolean verify) {
+  Rehearsal(Problem problem, Lines lines, ShadowPrices prices, boolean verify) {
     this.lines = lines;
+    this.prices = prices;
     hasScreens = problem.sets().length > 0;
     hasInk = Arrays.stream(problem.runs()).anyMatch(run -> run.needs().length > 0);
     shop = new SequenceEvaluator(problem, verify);
@@ -52,26 +55,42 @@ final class Rehearsal {
     } else if (hasScreens) {
       inkAndPresses.giveScreens(shop.screensReady());
     }
-    return outcome;
+    return priced(outcome);
   }
 
   /** What the lines come to, rooms included; they do not become the base. */
   Outcome whole() {
-    return shop.evaluate(lines.runs(), lines.lengths());
+    return priced(shop.evaluate(lines.runs(), lines.lengths()));
   }
 
   /** What the lines come to if rooms do as they did. */
   Outcome rehearse() {
-    return withInk
-        ? inkAndPresses.evaluate(lines.runs(), lines.lengths())
-        : presses.evaluate(lines.runs(), lines.lengths());
+    return priced(
+        withInk
+            ? inkAndPresses.evaluate(lines.runs(), lines.lengths())
+            : presses.evaluate(lines.runs(), lines.lengths()));
   }
 
   /** The same, and what comes next is compared with these lines. */
   Outcome rehearseAsBase() {
-    return withInk
-        ? inkAndPresses.evaluateAsBase(lines.runs(), lines.lengths())
-        : presses.evaluateAsBase(lines.runs(), lines.lengths());
+    return priced(
+        withInk
+            ? inkAndPresses.evaluateAsBase(lines.runs(), lines.lengths())
+            : presses.evaluateAsBase(lines.runs(), lines.lengths()));
+  }
+
+  private Outcome priced(Outcome outcome) {
+    return withLater(outcome, prices.ofLines());
+  }
+
+  /** An outcome of the lines as they are without what their set-ups are priced at. */
+  Outcome unpriced(Outcome outcome) {
+    return withLater(outcome, -prices.ofLines());
+  }
+
+  private static Outcome withLater(Outcome outcome, long minutes) {
+    return new Outcome(
+        outcome.unplaced(), outcome.weightedLateMinutes() + minutes, outcome.costMilli());
   }
 
   /** Whether a run waited for the making of its screens when the whole shop was simulated. */

@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.Problem;
 import org.potlife.simulation.RunSpec;
+import org.potlife.simulation.StaffedTime;
 
 /** The runs that a press takes and that are not dispatched yet, in no order. */
 final class RunQueue {
@@ -13,6 +14,7 @@ final class RunQueue {
   private final Problem problem;
   private final DispatchTimes times;
   private final int press;
+  private final StaffedTime staffed;
 
   /** No set-up is longer, s. */
   private final int longestSetUpS;
@@ -26,8 +28,8 @@ final class RunQueue {
   /** By place. */
   private final int[] runs;
 
-  /** By place, a bound that no set-up without a common screen goes below on an empty press, s. */
-  private final double[] shortestSetUpS;
+  /** By place, the set-up that no run before it spares it but one with a common screen, s. */
+  private final int[] ownSetUpS;
 
   /** By place, the logarithm of weight over printing time. */
   private final double[] urgency;
@@ -42,6 +44,7 @@ final class RunQueue {
     this.problem = problem;
     this.times = times;
     this.press = press;
+    staffed = problem.presses()[press].staffed();
     longestSetUpS = times.longestSetUpS(press);
     all =
         IntStream.range(0, problem.movable())
@@ -50,7 +53,7 @@ final class RunQueue {
     urgencyOfAll = Arrays.stream(all).mapToDouble(this::urgency).toArray();
     placeOf = new int[problem.movable()];
     runs = new int[all.length];
-    shortestSetUpS = new double[all.length];
+    ownSetUpS = new int[all.length];
     urgency = new double[all.length];
     latest = new double[all.length];
     garmentsFrom = new double[all.length];
@@ -66,7 +69,7 @@ final class RunQueue {
       runs[place] = run;
       placeOf[run] = place;
       urgency[place] = urgencyOfAll[place];
-      shortestSetUpS[place] = times.shortestSetUpS(run, press);
+      ownSetUpS[place] = times.ownSetUpS(run, press);
       latest[place] = due(run) - times.printS(run, press);
       garmentsFrom[place] = spec.garmentsFrom();
     }
@@ -82,7 +85,7 @@ final class RunQueue {
     count--;
     if (place < count) {
       runs[place] = runs[count];
-      shortestSetUpS[place] = shortestSetUpS[count];
+      ownSetUpS[place] = ownSetUpS[count];
       urgency[place] = urgency[count];
       latest[place] = latest[count];
       garmentsFrom[place] = garmentsFrom[count];
@@ -110,18 +113,18 @@ final class RunQueue {
    * @param last the run that is on it
    * @return -1 if no run is open
    */
-  int mostUrgent(Dispatch.Rule rule, double now, int last, IntPredicate isOpen) {
+  int mostUrgent(Dispatch.Rule rule, int now, int last, IntPredicate isOpen) {
     Choice choice = new Choice(rule, now, last, isOpen);
     if (last >= 0) {
       for (int run : times.runsOfScreens(last)) {
         int place = placeOf[run];
-        if (place >= 0 && choice.most(place, 0) >= choice.bestIndex) {
+        if (place >= 0 && choice.most(place, -choice.removalS - ownSetUpS[place]) >= choice.index) {
           choice.consider(place);
         }
       }
     }
     for (int place = 0; place < count; place++) {
-      if (choice.most(place, shortestSetUpS[place] + choice.removalS) >= choice.bestIndex) {
+      if (choice.most(place, 0) >= choice.index) {
         choice.consider(place);
       }
     }
@@ -131,45 +134,58 @@ final class RunQueue {
   /** Looks for the run with the highest index. */
   private final class Choice {
 
-    private final double now;
+    private final int now;
     private final int last;
     private final IntPredicate isOpen;
     private final double perSlackS;
-    private final double perSetUpS;
-    private final double removalS;
+    private final double perLostS;
+    private final int workNow;
+    private final int removalS;
     private int best = -1;
-    private double bestIndex = -Double.MAX_VALUE;
+    private double index = Double.NEGATIVE_INFINITY;
 
-    Choice(Dispatch.Rule rule, double now, int last, IntPredicate isOpen) {
+    Choice(Dispatch.Rule rule, int now, int last, IntPredicate isOpen) {
       this.now = now;
       this.last = last;
       this.isOpen = isOpen;
       perSlackS = 1 / rule.lookAheadS();
-      perSetUpS = 1 / rule.setUpWeightS();
+      perLostS = 1 / rule.lossWeightS();
+      workNow = staffed.workAt(now);
       removalS = times.removalS(last, press);
     }
 
     /**
      * A bound that the index does not pass.
      *
-     * @param leastSetUpS no set-up of the run is shorter, s
+     * @param leastAvoidableS no avoidable set-up of the run is shorter, s
      */
-    double most(int place, double leastSetUpS) {
+    double most(int place, int leastAvoidableS) {
       double start = Math.max(now, garmentsFrom[place]);
       double slack = Math.max(0, latest[place] - start - longestSetUpS);
-      return urgency[place] - slack * perSlackS - (start - now + leastSetUpS) * perSetUpS;
+      return urgency[place] - slack * perSlackS - leastAvoidableS * perLostS;
     }
 
     void consider(int place) {
       int run = runs[place];
       int setUpS = times.setUpS(last, run, press);
-      double start = Math.max(now, garmentsFrom[place]);
-      double slack = Math.max(0, latest[place] - start - setUpS);
-      double index = urgency[place] - slack * perSlackS - (start - now + setUpS) * perSetUpS;
-      if ((index > bestIndex || index == bestIndex && run < best) && isOpen.test(run)) {
+      int from = (int) Math.max(now, garmentsFrom[place] - setUpS);
+      double slack = Math.max(0, latest[place] - from - setUpS);
+      int avoidableS = setUpS - removalS - ownSetUpS[place];
+      double found =
+          urgency[place] - slack * perSlackS - (avoidableS + idleS(run, from, setUpS)) * perLostS;
+      if ((found > index || found == index && run < best) && isOpen.test(run)) {
         best = run;
-        bestIndex = index;
+        index = found;
       }
+    }
+
+    /** Staffed time until the run begins, for its garments or since it does not fit before, s. */
+    private int idleS(int run, int from, int setUpS) {
+      int work = (int) Math.ceil(setUpS + times.printS(run, press));
+      int end = staffed.addInSpan(from, work);
+      return end >= StaffedTime.NEVER
+          ? StaffedTime.NEVER
+          : Math.max(0, staffed.workAt(staffed.subtract(end, work)) - workNow);
     }
   }
 

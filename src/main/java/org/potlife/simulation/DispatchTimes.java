@@ -82,10 +82,10 @@ public final class DispatchTimes {
   }
 
   /**
-   * A bound that no set-up goes below after a run that has no screen in common with this one, s;
-   * what removes the screens of that run comes on top.
+   * The part of a run's set-up that comes behind every run without a common screen, s. What removes
+   * the screens of the run before comes on top, and washing up.
    */
-  public int shortestSetUpS(int run, int press) {
+  public int ownSetUpS(int run, int press) {
     return setUps.isMeasured() ? 0 : setUps.onEmpty(run, problem.presses()[press]);
   }
 
@@ -122,12 +122,18 @@ public final class DispatchTimes {
     return Math.max(problem.presses()[press].openFrom(), problem.takenOver().pressFree()[press]);
   }
 
-  /** End of so much work, staffed time only, s. */
-  public long endOf(int press, long start, double workS) {
-    if (start >= StaffedTime.NEVER) {
-      return start;
-    }
-    return problem.presses()[press].staffed().add((int) start, (int) Math.ceil(workS));
+  /**
+   * When a run is printed whose press has the dryer to itself, within one span (R3), s.
+   *
+   * @param before the run before it, -1 for none
+   * @param free when the press is free, s
+   * @return {@link StaffedTime#NEVER} if no span is long enough
+   */
+  public int endOf(int before, int run, int press, int free) {
+    int setUpS = setUpS(before, run, press);
+    int from = Math.max(free, problem.runs()[run].garmentsFrom() - setUpS);
+    int work = (int) Math.ceil(setUpS + printS(run, press));
+    return problem.presses()[press].staffed().addInSpan(from, work);
   }
 
   /** Movable runs on the same garments. */
@@ -152,16 +158,38 @@ public final class DispatchTimes {
 
   /** Mean set-up over neighbouring pairs of runs, s. */
   public double meanSetUpS() {
+    return meanOfPairs(this::setUpS);
+  }
+
+  /** Mean over the same pairs of what another run before would avoid, s; see {@link #ownSetUpS}. */
+  public double meanAvoidableSetUpS() {
+    return meanOfPairs(this::avoidableSetUpS);
+  }
+
+  /**
+   * What another run before this one would avoid, s: washing up; below 0 for common screens. Where
+   * set-ups were measured it is all of them.
+   */
+  public int avoidableSetUpS(int before, int run, int press) {
+    return setUpS(before, run, press) - removalS(before, press) - ownSetUpS(run, press);
+  }
+
+  private double meanOfPairs(SetUpOf setUp) {
     double sum = 0;
     int count = 0;
     for (int run = 1; run < problem.movable(); run++) {
       for (int press = 0; press < problem.presses().length; press++) {
         if (problem.runs()[run].presses()[press]) {
-          sum += setUpS(run - 1, run, press);
+          sum += setUp.seconds(run - 1, run, press);
           count++;
         }
       }
     }
     return count == 0 ? 0 : sum / count;
+  }
+
+  private interface SetUpOf {
+
+    int seconds(int before, int run, int press);
   }
 }

@@ -12,7 +12,7 @@ import org.potlife.planning.SearchPlanner;
 import org.potlife.planning.SolveWatch;
 import org.potlife.simulation.Problem;
 
-/** The full model: what the search makes of the best of the dispatch rules. */
+/** The full model: plans against the best of the published dispatch rules. */
 final class AgainstDispatch {
 
   private AgainstDispatch() {}
@@ -26,7 +26,8 @@ final class AgainstDispatch {
             "runs",
             "instance",
             "by due date",
-            "best dispatch rule",
+            "best of 16 ATCS",
+            "our dispatch rules",
             "1 s",
             "10 s",
             "%s s".formatted(seconds),
@@ -38,12 +39,13 @@ final class AgainstDispatch {
       List<Double> end = new ArrayList<>();
       for (int instance = 1; instance <= settings.instances(); instance++) {
         Problem problem = BareSearch.problem(BenchPlant.request(size, instance, 0));
+        Found atcs = BareSearch.byAtcs(problem);
         Found start = BareSearch.dispatched(problem);
         List<Timed> runs = new ArrayList<>();
         for (int seed = 1; seed <= settings.seeds(); seed++) {
           runs.add(BareSearch.timed(problem, start, seed, settings.allowed(seconds)));
         }
-        double reference = AgainstProof.late(start);
+        double reference = AgainstProof.late(atcs);
         ten.add(Figures.ratio(after(runs, 10), reference));
         end.add(Figures.ratio(after(runs, seconds), reference));
         table.add(
@@ -51,6 +53,7 @@ final class AgainstDispatch {
             instance,
             AgainstProof.late(BareSearch.earliestDueDate(problem)),
             reference,
+            AgainstProof.late(start),
             after(runs, 1),
             after(runs, 10),
             after(runs, seconds),
@@ -75,8 +78,8 @@ final class AgainstDispatch {
   }
 
   private static void plot(Report report, int size, double reference, List<Timed> runs) {
-    Plot plot = new Plot(size + " runs, full model", "weighted late minutes, dispatch rule = 1");
-    plot.line("best dispatch", List.of(new double[] {0.01, 1}));
+    Plot plot = new Plot(size + " runs, full model", "weighted late minutes, best of 16 ATCS = 1");
+    plot.line("best of 16 ATCS", List.of(new double[] {0.01, 1}));
     for (int i = 0; i < Math.min(3, runs.size()); i++) {
       plot.line("Potlife, seed " + (i + 1), Curves.late(runs.get(i), Math.max(1, reference)));
     }

@@ -69,7 +69,7 @@ final class AgainstProof {
                 .formatted(seconds, reference),
             "runs",
             "instance",
-            "best dispatch rule",
+            "our dispatch rules",
             "CP-SAT",
             "CP-SAT from the dispatched plan",
             "ours (median)",
@@ -118,7 +118,7 @@ final class AgainstProof {
       Report report, int size, long dispatched, ProvenOptimum.Answer reference, Timed ours) {
     Plot plot = new Plot(size + " runs, reduced model", "weighted late minutes, dispatch rule = 1");
     double unit = Math.max(1, dispatched);
-    plot.line("best dispatch", List.of(new double[] {0.01, 1}));
+    plot.line("our dispatch rules", List.of(new double[] {0.01, 1}));
     plot.line(
         "CP-SAT",
         reference.curve().stream()

@@ -26,7 +26,12 @@ public final class BareSearch {
     return found(new Dispatch(problem).earliestDueDate());
   }
 
-  /** The best of the dispatch rules. */
+  /** The best of the published dispatch rules, which plans are held against. */
+  public static Found byAtcs(Problem problem) {
+    return found(AtcsRules.best(problem));
+  }
+
+  /** The best of our dispatch rules. */
   public static Found dispatched(Problem problem) {
     return found(new Dispatch(problem).best());
   }

@@ -64,7 +64,9 @@ class LineDescentTest {
       }
       Lines lines = new Lines(1, RUNS);
       lines.set(new int[][] {line}, new int[] {RUNS});
-      LineGuess guess = new LineGuess(problem, lines, new DispatchTimes(problem));
+      DispatchTimes times = new DispatchTimes(problem);
+      LineGuess guess =
+          new LineGuess(problem, lines, times, new ShadowPrices(problem, lines, times));
       SequenceEvaluator evaluator = new SequenceEvaluator(problem, true);
       evaluator.evaluateAsBase(lines.runs(), lines.lengths());
       guess.learn(evaluator);

@@ -177,7 +177,7 @@ class LineGuessTest {
     Desk(Problem problem, long seed) {
       lines = new Lines(problem.presses().length, problem.movable());
       DispatchTimes times = new DispatchTimes(problem);
-      guess = new LineGuess(problem, lines, times);
+      guess = new LineGuess(problem, lines, times, new ShadowPrices(problem, lines, times));
       evaluator = new SequenceEvaluator(problem, true);
       moves = new LineMoves(problem, lines, guess::endOf, times, new SplittableRandom(seed));
       Dispatch.Plan plan = new Dispatch(problem).best();

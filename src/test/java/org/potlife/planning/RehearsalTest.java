@@ -41,7 +41,9 @@ class RehearsalTest {
     BareSearch.Found found = BareSearch.dispatched(problem);
     lines = new Lines(problem.presses().length, problem.movable());
     lines.set(found.sequences(), found.lengths());
-    rehearsal = new Rehearsal(problem, lines, true);
+    rehearsal =
+        new Rehearsal(
+            problem, lines, new ShadowPrices(problem, lines, new DispatchTimes(problem)), true);
     temperatures = new Temperatures();
     settling = new Settling(lines, rehearsal, temperatures);
     DispatchTimes times = new DispatchTimes(problem);
