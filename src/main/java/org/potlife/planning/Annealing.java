@@ -146,16 +146,20 @@ final class Annealing {
     double hot = heat * HOT * Math.pow(ofLong, QUENCH);
     double hotLate = hot * stepSizes.late();
     double hotCost = hot * stepSizes.cost();
+    boolean isLate = settling.outcome().weightedLateMinutes() > 0;
     while (true) {
       double done = (budget.used() - from) / length;
       if (done >= 1 || budget.over()) {
         settle();
-        price(0);
+        if (price != 0) {
+          price(0);
+        }
         return;
       }
-      if (priceAt(done) != price) {
+      double wanted = isLate ? priceAt(done) : 0;
+      if (wanted != price) {
         settle();
-        price(priceAt(done));
+        price(wanted);
       }
       double cooling = Math.pow(COLD, done);
       temperatures.set(hotLate * cooling, hotCost * cooling);
