@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.LongSupplier;
+import org.potlife.sheet.PlanSheet;
 import org.potlife.simulation.Outcome;
 import org.potlife.simulation.Problem;
 
@@ -29,6 +30,13 @@ public final class BareSearch {
   /** The best of the published dispatch rules, which plans are held against. */
   public static Found byAtcs(Problem problem) {
     return found(AtcsRules.best(problem));
+  }
+
+  /** The sheet of that plan. */
+  public static PlanSheet sheetByAtcs(PlanRequest request) {
+    MappedProblem mapped = new ProblemMapper(request).map();
+    Dispatch.Plan plan = AtcsRules.best(mapped.problem());
+    return new SheetWriter(mapped).write(plan.sequences(), plan.lengths());
   }
 
   /** The best of our dispatch rules. */
