@@ -171,8 +171,12 @@ final class RunQueue {
       int from = (int) Math.max(now, garmentsFrom[place] - setUpS);
       double slack = Math.max(0, latest[place] - from - setUpS);
       int avoidableS = setUpS - removalS - ownSetUpS[place];
-      double found =
-          urgency[place] - slack * perSlackS - (avoidableS + idleS(run, from, setUpS)) * perLostS;
+      double found = urgency[place] - slack * perSlackS - avoidableS * perLostS;
+      // idle time is not worked out where it could not decide any more
+      if (found < index) {
+        return;
+      }
+      found -= idleS(run, from, setUpS) * perLostS;
       if ((found > index || found == index && run < best) && isOpen.test(run)) {
         best = run;
         index = found;
