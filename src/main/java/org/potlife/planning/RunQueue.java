@@ -107,11 +107,12 @@ final class RunQueue {
   }
 
   /**
-   * The open run with the highest index; of two alike the one with the lower number.
+   * The open run with the highest index that still fits into a span of the press; of two alike the
+   * one with the lower number.
    *
    * @param now when the press is free, s
    * @param last the run that is on it
-   * @return -1 if no run is open
+   * @return -1 if there is none
    */
   int mostUrgent(Dispatch.Rule rule, int now, int last, IntPredicate isOpen) {
     Choice choice = new Choice(rule, now, last, isOpen);
@@ -176,7 +177,11 @@ final class RunQueue {
       if (found < index) {
         return;
       }
-      found -= idleS(run, from, setUpS) * perLostS;
+      int idleS = idleS(run, from, setUpS);
+      if (idleS == StaffedTime.NEVER) {
+        return;
+      }
+      found -= idleS * perLostS;
       if ((found > index || found == index && run < best) && isOpen.test(run)) {
         best = run;
         index = found;

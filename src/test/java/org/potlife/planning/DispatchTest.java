@@ -107,11 +107,11 @@ class DispatchTest {
     StaffedTime staffed = problem.presses()[press].staffed();
     int work = (int) Math.ceil(setUpS + printS);
     int end = staffed.addInSpan(from, work);
-    double loss = times.avoidableSetUpS(last, run, press);
-    loss +=
-        end == StaffedTime.NEVER
-            ? end
-            : staffed.workAt(staffed.subtract(end, work)) - staffed.workAt(now);
+    if (end == StaffedTime.NEVER) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    int idleS = staffed.workAt(staffed.subtract(end, work)) - staffed.workAt(now);
+    double loss = times.avoidableSetUpS(last, run, press) + idleS;
     return Math.log(Math.max(1, order.weight()) / printS)
         - slack / rule.lookAheadS()
         - loss / rule.lossWeightS();
