@@ -1,5 +1,6 @@
 package org.potlife.planning;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.Outcome;
@@ -76,6 +77,10 @@ final class Annealing {
   private final FewMoves fewMoves;
   private final WorthATry worthATry;
   private final LineDescent descent;
+
+  /** Whether minutes that are saved can be lost again before closing. */
+  private final boolean closes;
+
   private double together = 1;
   private int rightGuesses;
   private boolean guessedWrong;
@@ -103,6 +108,7 @@ final class Annealing {
     fewMoves = new FewMoves(problem);
     worthATry = new WorthATry(problem, lines, guess, moves, fewMoves, temperatures, budget, random);
     descent = new LineDescent(guess, budget, random);
+    closes = Arrays.stream(problem.presses()).anyMatch(press -> press.staffed().closes());
   }
 
   /** Looks for plans that are better than the best so far. */
@@ -146,7 +152,7 @@ final class Annealing {
     double hot = heat * HOT * Math.pow(ofLong, QUENCH);
     double hotLate = hot * stepSizes.late();
     double hotCost = hot * stepSizes.cost();
-    boolean isLate = settling.outcome().weightedLateMinutes() > 0;
+    boolean isPriced = closes && settling.outcome().weightedLateMinutes() > 0;
     while (true) {
       double done = (budget.used() - from) / length;
       if (done >= 1 || budget.over()) {
@@ -156,7 +162,7 @@ final class Annealing {
         }
         return;
       }
-      double wanted = isLate ? priceAt(done) : 0;
+      double wanted = isPriced ? priceAt(done) : 0;
       if (wanted != price) {
         settle();
         price(wanted);

@@ -92,6 +92,11 @@ public final class StaffedTime {
     return longest;
   }
 
+  /** Whether it has more than one span, so that what does not fit before an end waits. */
+  public boolean closes() {
+    return start.length > 0 && spanLast[0] < start.length - 1;
+  }
+
   int count() {
     return start.length;
   }
