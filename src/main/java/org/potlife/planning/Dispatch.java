@@ -147,7 +147,7 @@ final class Dispatch {
   }
 
   /** What no rule could take still stands in a line, so that the search can find it a place. */
-  private void addTheRest(List<List<Integer>> lines, boolean[] done) {
+  void addTheRest(List<List<Integer>> lines, boolean[] done) {
     for (int run = 0; run < done.length; run++) {
       for (int press = 0; press < lines.size() && !done[run]; press++) {
         if (problem.runs()[run].presses()[press]) {
@@ -158,7 +158,8 @@ final class Dispatch {
     }
   }
 
-  private static int firstFree(int[] free, boolean[] idle) {
+  /** The press that is free first and not idle; -1 if all are. */
+  static int firstFree(int[] free, boolean[] idle) {
     int best = -1;
     for (int press = 0; press < free.length; press++) {
       if (!idle[press] && (best < 0 || free[press] < free[best])) {
@@ -168,7 +169,8 @@ final class Dispatch {
     return best;
   }
 
-  private boolean stageOpen(int run, boolean[] done) {
+  /** Whether what is printed before a run on its garments is dispatched. */
+  boolean stageOpen(int run, boolean[] done) {
     RunSpec spec = problem.runs()[run];
     if (spec.stage() <= 0) {
       return true;

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.Problem;
-import org.potlife.simulation.RunSpec;
 import org.potlife.simulation.Simulation;
 import org.potlife.simulation.StaffedTime;
 
@@ -22,17 +21,19 @@ final class AtcsRules {
 
   private final Problem problem;
   private final DispatchTimes times;
+  private final Dispatch dispatch;
 
   private AtcsRules(Problem problem) {
     this.problem = problem;
     times = new DispatchTimes(problem);
+    dispatch = new Dispatch(problem);
   }
 
   /** The best of all, simulated with the whole shop. */
   static Dispatch.Plan best(Problem problem) {
     AtcsRules rules = new AtcsRules(problem);
     Simulation simulation = new Simulation(problem);
-    Dispatch.Plan best = new Dispatch(problem).earliestDueDate();
+    Dispatch.Plan best = rules.dispatch.earliestDueDate();
     double print = rules.times.meanPrintS();
     double setUp = Math.max(60, rules.times.meanSetUpS());
     for (double lookAhead : LOOK_AHEAD) {
@@ -48,7 +49,7 @@ final class AtcsRules {
   private List<List<Integer>> lines(double lookAheadS, double setUpWeightS) {
     int presses = problem.presses().length;
     List<List<Integer>> lines = new ArrayList<>();
-    long[] free = new long[presses];
+    int[] free = new int[presses];
     int[] last = new int[presses];
     for (int press = 0; press < presses; press++) {
       lines.add(new ArrayList<>());
@@ -58,14 +59,14 @@ final class AtcsRules {
     PrintOrder order = new PrintOrder(problem);
     boolean[] done = new boolean[problem.movable()];
     boolean[] idle = new boolean[presses];
-    int press = firstFree(free, idle);
+    int press = Dispatch.firstFree(free, idle);
     while (press >= 0) {
       int best = -1;
       double highest = Double.NEGATIVE_INFINITY;
       for (int run = 0; run < done.length; run++) {
         if (!done[run]
             && problem.runs()[run].presses()[press]
-            && isOpen(run, done)
+            && dispatch.stageOpen(run, done)
             && order.isOpen(run, done)) {
           double index = index(run, press, free[press], last[press], lookAheadS, setUpWeightS);
           if (index > highest) {
@@ -82,14 +83,14 @@ final class AtcsRules {
         lines.get(press).add(best);
         Arrays.fill(idle, false);
       }
-      press = firstFree(free, idle);
+      press = Dispatch.firstFree(free, idle);
     }
-    addTheRest(lines, done);
+    dispatch.addTheRest(lines, done);
     return lines;
   }
 
   private double index(
-      int run, int press, long free, int last, double lookAheadS, double setUpWeightS) {
+      int run, int press, int free, int last, double lookAheadS, double setUpWeightS) {
     var order = problem.orders()[problem.runs()[run].order()];
     double printS = times.printS(run, press);
     double start = Math.max(free, problem.runs()[run].garmentsFrom());
@@ -100,41 +101,13 @@ final class AtcsRules {
         - (setUpS + start - free) / setUpWeightS;
   }
 
-  private void take(int run, int press, long[] free, int[] last) {
-    long start = Math.max(free[press], problem.runs()[run].garmentsFrom());
+  private void take(int run, int press, int[] free, int[] last) {
+    int start = Math.max(free[press], problem.runs()[run].garmentsFrom());
     double work = times.setUpS(last[press], run, press) + times.printS(run, press);
     free[press] =
         start >= StaffedTime.NEVER
             ? start
-            : problem.presses()[press].staffed().add((int) start, (int) Math.ceil(work));
+            : problem.presses()[press].staffed().add(start, (int) Math.ceil(work));
     last[press] = run;
-  }
-
-  private boolean isOpen(int run, boolean[] done) {
-    RunSpec spec = problem.runs()[run];
-    return spec.stage() <= 0
-        || times.runsOfLot(spec.garmentLot()).stream()
-            .allMatch(other -> done[other] || problem.runs()[other].stage() >= spec.stage());
-  }
-
-  private static int firstFree(long[] free, boolean[] idle) {
-    int best = -1;
-    for (int press = 0; press < free.length; press++) {
-      if (!idle[press] && (best < 0 || free[press] < free[best])) {
-        best = press;
-      }
-    }
-    return best;
-  }
-
-  private void addTheRest(List<List<Integer>> lines, boolean[] done) {
-    for (int run = 0; run < done.length; run++) {
-      for (int press = 0; press < lines.size() && !done[run]; press++) {
-        if (problem.runs()[run].presses()[press]) {
-          lines.get(press).add(run);
-          done[run] = true;
-        }
-      }
-    }
   }
 }

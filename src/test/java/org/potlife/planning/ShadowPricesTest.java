@@ -37,6 +37,14 @@ class ShadowPricesTest {
   }
 
   @Test
+  void onlyAPressThatClosesLosesMinutesAgain() {
+    // a search prices set-ups only then
+    assertThat(BareShop.presses(1).problem().presses()[0].staffed().closes()).isFalse();
+    Problem days = BareShop.presses(1).shifts(0, 480, 1440, 1920).problem();
+    assertThat(days.presses()[0].staffed().closes()).isTrue();
+  }
+
+  @Test
   void theGuessPricesTheSetUpsOfAChangeAsItsLinesAre() {
     // given the demo plant, too late to keep its dates
     LocalDate day = LocalDate.of(2026, 12, 2);
