@@ -126,7 +126,7 @@ final class Dispatch {
       }
       int run =
           rule == null
-              ? queues[press].dueFirst(isOpen)
+              ? queues[press].dueFirst(free[press], last[press], isOpen)
               : queues[press].mostUrgent(rule, free[press], last[press], isOpen);
       if (run < 0) {
         idle[press] = true;

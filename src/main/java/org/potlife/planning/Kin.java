@@ -6,8 +6,9 @@ import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.Problem;
 
 /**
- * For each run the runs after which, or before which, its press is set up soonest. Worked out when
- * first asked for, so that a search of a large day starts at once.
+ * For each run the runs after which, or before which, least of its set-up is such as another
+ * neighbour would avoid: of all set-up it would be those with few screens. Worked out when first
+ * asked for, so that a search of a large day starts at once.
  */
 final class Kin {
 

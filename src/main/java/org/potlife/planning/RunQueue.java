@@ -28,9 +28,6 @@ final class RunQueue {
   /** By place. */
   private final int[] runs;
 
-  /** By place, the set-up that no run before it spares it but one with a common screen, s. */
-  private final int[] ownSetUpS;
-
   /** By place, the logarithm of weight over printing time. */
   private final double[] urgency;
 
@@ -53,7 +50,6 @@ final class RunQueue {
     urgencyOfAll = Arrays.stream(all).mapToDouble(this::urgency).toArray();
     placeOf = new int[problem.movable()];
     runs = new int[all.length];
-    ownSetUpS = new int[all.length];
     urgency = new double[all.length];
     latest = new double[all.length];
     garmentsFrom = new double[all.length];
@@ -69,7 +65,6 @@ final class RunQueue {
       runs[place] = run;
       placeOf[run] = place;
       urgency[place] = urgencyOfAll[place];
-      ownSetUpS[place] = times.ownSetUpS(run, press);
       latest[place] = due(run) - times.printS(run, press);
       garmentsFrom[place] = spec.garmentsFrom();
     }
@@ -85,7 +80,6 @@ final class RunQueue {
     count--;
     if (place < count) {
       runs[place] = runs[count];
-      ownSetUpS[place] = ownSetUpS[count];
       urgency[place] = urgency[count];
       latest[place] = latest[count];
       garmentsFrom[place] = garmentsFrom[count];
@@ -93,13 +87,19 @@ final class RunQueue {
     }
   }
 
-  /** The open run that is due first; -1 if there is none. */
-  int dueFirst(IntPredicate isOpen) {
+  /**
+   * The open run that is due first and still fits into a span of the press.
+   *
+   * @param now when the press is free, s
+   * @param last the run that is on it
+   * @return -1 if there is none
+   */
+  int dueFirst(int now, int last, IntPredicate isOpen) {
     int best = -1;
     for (int place = 0; place < count; place++) {
       int run = runs[place];
       boolean sooner = best < 0 || due(run) < due(best) || due(run) == due(best) && run < best;
-      if (sooner && isOpen.test(run)) {
+      if (sooner && isOpen.test(run) && times.endOf(last, run, press, now) < StaffedTime.NEVER) {
         best = run;
       }
     }
@@ -119,7 +119,9 @@ final class RunQueue {
     if (last >= 0) {
       for (int run : times.runsOfScreens(last)) {
         int place = placeOf[run];
-        if (place >= 0 && choice.most(place, -choice.removalS - ownSetUpS[place]) >= choice.index) {
+        // nothing to set up at all
+        int least = times.avoidableSetUpS(0, last, run, press);
+        if (place >= 0 && choice.most(place, least) >= choice.index) {
           choice.consider(place);
         }
       }
@@ -141,7 +143,6 @@ final class RunQueue {
     private final double perSlackS;
     private final double perLostS;
     private final int workNow;
-    private final int removalS;
     private int best = -1;
     private double index = Double.NEGATIVE_INFINITY;
 
@@ -152,7 +153,6 @@ final class RunQueue {
       perSlackS = 1 / rule.lookAheadS();
       perLostS = 1 / rule.lossWeightS();
       workNow = staffed.workAt(now);
-      removalS = times.removalS(last, press);
     }
 
     /**
@@ -171,7 +171,7 @@ final class RunQueue {
       int setUpS = times.setUpS(last, run, press);
       int from = (int) Math.max(now, garmentsFrom[place] - setUpS);
       double slack = Math.max(0, latest[place] - from - setUpS);
-      int avoidableS = setUpS - removalS - ownSetUpS[place];
+      int avoidableS = times.avoidableSetUpS(setUpS, last, run, press);
       double found = urgency[place] - slack * perSlackS - avoidableS * perLostS;
       // idle time is not worked out where it could not decide any more
       if (found < index) {

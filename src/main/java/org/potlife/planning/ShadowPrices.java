@@ -17,6 +17,8 @@ final class ShadowPrices {
   /** By run, weighted late minutes a minute. */
   private final int[] perMinute;
 
+  private boolean none = true;
+
   ShadowPrices(Problem problem, Lines lines, DispatchTimes times) {
     this.problem = problem;
     this.lines = lines;
@@ -30,6 +32,7 @@ final class ShadowPrices {
    * @param share of the lateness behind a run, 0 for no price
    */
   void set(double share, LineGuess guess) {
+    none = share == 0;
     for (int press = 0; press < problem.presses().length; press++) {
       double lateBehind = 0;
       for (int place = lines.length(press) - 1; place >= 0; place--) {
@@ -49,6 +52,9 @@ final class ShadowPrices {
 
   /** What all set-ups of the lines are worth, weighted late minutes. */
   long ofLines() {
+    if (none) {
+      return 0;
+    }
     long sum = 0;
     for (int press = 0; press < problem.presses().length; press++) {
       int before = problem.presses()[press].mounted();

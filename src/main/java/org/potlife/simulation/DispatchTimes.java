@@ -85,12 +85,12 @@ public final class DispatchTimes {
    * The part of a run's set-up that comes behind every run without a common screen, s. What removes
    * the screens of the run before comes on top, and washing up.
    */
-  public int ownSetUpS(int run, int press) {
+  private int ownSetUpS(int run, int press) {
     return setUps.isMeasured() ? 0 : setUps.onEmpty(run, problem.presses()[press]);
   }
 
   /** Time to remove the screens of a run, -1 for none; part of the next set-up, s. */
-  public int removalS(int run, int press) {
+  private int removalS(int run, int press) {
     return setUps.isMeasured() || run < 0
         ? 0
         : setUps.stations(run) * problem.presses()[press].tearDownS();
@@ -171,7 +171,12 @@ public final class DispatchTimes {
    * set-ups were measured it is all of them.
    */
   public int avoidableSetUpS(int before, int run, int press) {
-    return setUpS(before, run, press) - removalS(before, press) - ownSetUpS(run, press);
+    return avoidableSetUpS(setUpS(before, run, press), before, run, press);
+  }
+
+  /** The same of a set-up that is known, s. */
+  public int avoidableSetUpS(int setUpS, int before, int run, int press) {
+    return setUpS - removalS(before, press) - ownSetUpS(run, press);
   }
 
   private double meanOfPairs(SetUpOf setUp) {
