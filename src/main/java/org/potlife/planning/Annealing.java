@@ -1,6 +1,5 @@
 package org.potlife.planning;
 
-import java.util.Arrays;
 import java.util.SplittableRandom;
 import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.Outcome;
@@ -78,8 +77,7 @@ final class Annealing {
   private final WorthATry worthATry;
   private final LineDescent descent;
 
-  /** Whether minutes that are saved can be lost again before closing. */
-  private final boolean closes;
+  private final boolean hasPrices;
 
   private double together = 1;
   private int rightGuesses;
@@ -108,7 +106,7 @@ final class Annealing {
     fewMoves = new FewMoves(problem);
     worthATry = new WorthATry(problem, lines, guess, moves, fewMoves, temperatures, budget, random);
     descent = new LineDescent(guess, budget, random);
-    closes = Arrays.stream(problem.presses()).anyMatch(press -> press.staffed().closes());
+    hasPrices = prices.apply();
   }
 
   /** Looks for plans that are better than the best so far. */
@@ -152,7 +150,7 @@ final class Annealing {
     double hot = heat * HOT * Math.pow(ofLong, QUENCH);
     double hotLate = hot * stepSizes.late();
     double hotCost = hot * stepSizes.cost();
-    boolean isPriced = closes && settling.outcome().weightedLateMinutes() > 0;
+    boolean isPriced = hasPrices && settling.outcome().weightedLateMinutes() > 0;
     while (true) {
       double done = (budget.used() - from) / length;
       if (done >= 1 || budget.over()) {

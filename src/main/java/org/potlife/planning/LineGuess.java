@@ -3,8 +3,8 @@ package org.potlife.planning;
 import java.util.Arrays;
 import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.OrderSpec;
+import org.potlife.simulation.PressSpec;
 import org.potlife.simulation.Problem;
-import org.potlife.simulation.RunSpec;
 import org.potlife.simulation.RunTimes;
 import org.potlife.simulation.StaffedTime;
 
@@ -24,6 +24,7 @@ final class LineGuess {
   private final DispatchTimes times;
   private final ShadowPrices prices;
   private final int[][] printS;
+  private final StaffedTime[] staffedOf;
 
   /** By run, its end, s. */
   private final int[] end;
@@ -84,6 +85,8 @@ final class LineGuess {
     int presses = problem.presses().length;
     int runs = problem.movable();
     printS = new int[presses][runs];
+    staffedOf =
+        Arrays.stream(problem.presses()).map(PressSpec::staffed).toArray(StaffedTime[]::new);
     for (int press = 0; press < presses; press++) {
       for (int run = 0; run < runs; run++) {
         if (problem.runs()[run].presses()[press]) {
@@ -186,22 +189,21 @@ final class LineGuess {
   }
 
   private void learnTimes(int press, RunTimes simulated) {
-    StaffedTime staffed = problem.presses()[press].staffed();
+    StaffedTime staffed = staffedOf[press];
     int before = problem.presses()[press].mounted();
     int free = times.openAt(press);
     for (int place = 0; place < lines.length(press); place++) {
       int run = lines.run(press, place);
-      RunSpec spec = problem.runs()[run];
-      OrderSpec order = problem.orders()[spec.order()];
+      OrderSpec order = problem.orders()[orderOf[run]];
       int off = end[run] + times.transitS(press);
       due[run] =
-          Math.max(order.dueAt(), orderOffs.ofOthers(spec.order(), off)) - times.transitS(press);
+          Math.max(order.dueAt(), orderOffs.ofOthers(orderOf[run], off)) - times.transitS(press);
       weight[run] = order.weight();
       int setUp = times.setUpS(before, run, press);
       // a run that found no place was pushed on and took no time on its press
       int start = Math.min(simulated.startOf(run), end[run]);
       int took = staffed.workAt(end[run]) - staffed.workAt(start);
-      couldBegin[run] = Math.max(free, spec.garmentsFrom() - setUp);
+      couldBegin[run] = times.beginOf(run, press, free, setUp);
       learnedBefore[run] = before;
       learnedPress[run] = press;
       learnedSetUpS[run] = setUp;
@@ -212,7 +214,7 @@ final class LineGuess {
   }
 
   private void learnWaits(int press) {
-    StaffedTime staffed = problem.presses()[press].staffed();
+    StaffedTime staffed = staffedOf[press];
     for (int place = 0; place < lines.length(press); place++) {
       int run = lines.run(press, place);
       int setUp = learnedSetUpS[run];
@@ -306,9 +308,9 @@ final class LineGuess {
    * @param setUp s
    */
   int endAfter(int free, int run, int press, int setUp) {
-    StaffedTime staffed = problem.presses()[press].staffed();
+    StaffedTime staffed = staffedOf[press];
     int work = Math.max(0, setUp + printS[press][run] + slower[run]);
-    int from = Math.max(free, problem.runs()[run].garmentsFrom() - setUp);
+    int from = times.beginOf(run, press, free, setUp);
     int soonest = staffed.addInSpan(from, work);
     if (waited[run] == 0 || soonest >= StaffedTime.NEVER) {
       return soonest;
@@ -421,7 +423,7 @@ final class LineGuess {
       if (mates[run].length == 0) {
         free = endAfter(free, run, press, setUp);
       } else {
-        int from = Math.max(free, problem.runs()[run].garmentsFrom() - setUp);
+        int from = times.beginOf(run, press, free, setUp);
         free = endAfter(afterMates(from, run, press, setUp, false), run, press, setUp);
         elsewhere = ofMates(from, run);
       }

@@ -5,7 +5,6 @@ import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.Problem;
-import org.potlife.simulation.RunSpec;
 import org.potlife.simulation.StaffedTime;
 
 /** The runs that a press takes and that are not dispatched yet, in no order. */
@@ -34,7 +33,9 @@ final class RunQueue {
   /** By place, latest start of printing that meets the due date, s. */
   private final double[] latest;
 
+  /** By place, when the press is first staffed once the garments are in house, s. */
   private final double[] garmentsFrom;
+
   private int count;
 
   RunQueue(Problem problem, DispatchTimes times, int press) {
@@ -61,12 +62,11 @@ final class RunQueue {
     count = all.length;
     for (int place = 0; place < count; place++) {
       int run = all[place];
-      RunSpec spec = problem.runs()[run];
       runs[place] = run;
       placeOf[run] = place;
       urgency[place] = urgencyOfAll[place];
       latest[place] = due(run) - times.printS(run, press);
-      garmentsFrom[place] = spec.garmentsFrom();
+      garmentsFrom[place] = staffed.next(problem.runs()[run].garmentsFrom());
     }
   }
 
@@ -169,7 +169,7 @@ final class RunQueue {
     void consider(int place) {
       int run = runs[place];
       int setUpS = times.setUpS(last, run, press);
-      int from = (int) Math.max(now, garmentsFrom[place] - setUpS);
+      int from = times.beginOf(run, press, now, setUpS);
       double slack = Math.max(0, latest[place] - from - setUpS);
       int avoidableS = times.avoidableSetUpS(setUpS, last, run, press);
       double found = urgency[place] - slack * perSlackS - avoidableS * perLostS;

@@ -1,12 +1,14 @@
 package org.potlife.planning;
 
+import java.util.Arrays;
 import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.Problem;
 
 /**
  * What a minute of set-up is worth, in weighted late minutes: a share of the weight of all runs
  * that are late behind it on its press. Minutes that a change saves often come to nothing at first,
- * since no further run fits before closing; priced, they count as what they come to together.
+ * since no further run fits before closing; priced, they count as what they come to together. A
+ * press that never closes has no prices: it loses none of what it saves.
  */
 final class ShadowPrices {
 
@@ -26,6 +28,11 @@ final class ShadowPrices {
     perMinute = new int[problem.movable()];
   }
 
+  /** Whether set-ups have a price on any press. */
+  boolean apply() {
+    return Arrays.stream(problem.presses()).anyMatch(press -> press.staffed().closes());
+  }
+
   /**
    * Prices the set-ups by the lines as they are.
    *
@@ -34,6 +41,9 @@ final class ShadowPrices {
   void set(double share, LineGuess guess) {
     none = share == 0;
     for (int press = 0; press < problem.presses().length; press++) {
+      if (!problem.presses()[press].staffed().closes()) {
+        continue;
+      }
       double lateBehind = 0;
       for (int place = lines.length(press) - 1; place >= 0; place--) {
         int run = lines.run(press, place);

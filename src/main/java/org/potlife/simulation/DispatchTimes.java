@@ -13,6 +13,7 @@ public final class DispatchTimes {
   private final SetUp setUps;
   private final List<List<Integer>> runsOfLot = new ArrayList<>();
   private final double[][] printS;
+  private final int[] garmentsFrom;
   private final int[][] runsOfScreens;
 
   public DispatchTimes(Problem problem) {
@@ -25,6 +26,10 @@ public final class DispatchTimes {
       runsOfLot.get(problem.runs()[run].garmentLot()).add(run);
     }
     runsOfScreens = runsOfScreens(problem);
+    garmentsFrom =
+        Arrays.stream(problem.runs(), 0, problem.movable())
+            .mapToInt(RunSpec::garmentsFrom)
+            .toArray();
     printS = new double[problem.presses().length][problem.movable()];
     for (int press = 0; press < printS.length; press++) {
       for (int run = 0; run < problem.movable(); run++) {
@@ -117,6 +122,15 @@ public final class DispatchTimes {
     return spec.beginFor(moment, setUpS == 0 ? 0 : setUpS - spec.firstPieceS());
   }
 
+  /**
+   * When the set-up of a run begins on a press: not before the press is free, nor so soon that its
+   * first piece comes before the garments, s.
+   */
+  public int beginOf(int run, int press, int free, int setUpS) {
+    int garments = garmentsFrom[run];
+    return free >= garments ? free : Math.max(free, beginFor(garments, press, setUpS));
+  }
+
   /** When the press takes its first run: it is open, and free of what is taken over, s. */
   public int openAt(int press) {
     return Math.max(problem.presses()[press].openFrom(), problem.takenOver().pressFree()[press]);
@@ -131,7 +145,7 @@ public final class DispatchTimes {
    */
   public int endOf(int before, int run, int press, int free) {
     int setUpS = setUpS(before, run, press);
-    int from = Math.max(free, problem.runs()[run].garmentsFrom() - setUpS);
+    int from = beginOf(run, press, free, setUpS);
     int work = (int) Math.ceil(setUpS + printS(run, press));
     return problem.presses()[press].staffed().addInSpan(from, work);
   }

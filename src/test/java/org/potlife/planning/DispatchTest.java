@@ -102,7 +102,7 @@ class DispatchTest {
     // ln of w/p exp(-slack/look-ahead) exp(-loss/weight), after Lee, Bhaskaran and Pinedo, IIE
     // Transactions 29, 1997 (from memory); of the loss see Dispatch
     int setUpS = times.setUpS(last, run, press);
-    int from = Math.max(now, problem.runs()[run].garmentsFrom() - setUpS);
+    int from = times.beginOf(run, press, now, setUpS);
     double slack = Math.max(0, order.dueAt() - from - setUpS - printS);
     StaffedTime staffed = problem.presses()[press].staffed();
     int work = (int) Math.ceil(setUpS + printS);

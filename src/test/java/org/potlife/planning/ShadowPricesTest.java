@@ -19,11 +19,12 @@ class ShadowPricesTest {
   @Test
   void aMinuteIsWorthTheWeightOfWhatIsLateBehindIt() {
     // given a press whose first run is in time and whose others are late
-    BareShop shop = BareShop.presses(1).shifts(0, 480);
+    BareShop shop = BareShop.presses(1).shifts(0, 480, 1440, 1920);
     shop.run(shop.order(70, 5), 60);
     shop.run(shop.order(100, 7), 60);
     shop.run(shop.order(130, 3), 60);
     Desk desk = new Desk(shop.problem(), new int[][] {{0, 1, 2}}, new int[] {3});
+    assertThat(desk.prices.apply()).isTrue();
     // when its set-ups are priced
     desk.priced.priceAgain(1);
     // then a minute before the first puts off both late ones, before the last only that
@@ -37,11 +38,18 @@ class ShadowPricesTest {
   }
 
   @Test
-  void onlyAPressThatClosesLosesMinutesAgain() {
-    // a search prices set-ups only then
-    assertThat(BareShop.presses(1).problem().presses()[0].staffed().closes()).isFalse();
-    Problem days = BareShop.presses(1).shifts(0, 480, 1440, 1920).problem();
-    assertThat(days.presses()[0].staffed().closes()).isTrue();
+  void onAPressThatNeverClosesNoMinuteIsLostAgain() {
+    // given late runs on a press that never closes
+    BareShop shop = BareShop.presses(1);
+    shop.run(shop.order(30, 5), 60);
+    shop.run(shop.order(40, 7), 60);
+    Desk desk = new Desk(shop.problem(), new int[][] {{0, 1}}, new int[] {2});
+    // when its set-ups are to be priced
+    desk.priced.priceAgain(1);
+    // then they have no price, and a search does not begin to price
+    assertThat(desk.prices.of(0, 60)).isZero();
+    assertThat(desk.prices.of(1, 60)).isZero();
+    assertThat(desk.prices.apply()).isFalse();
   }
 
   @Test
