@@ -12,9 +12,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.potlife.demo.DemoPlant;
+import org.potlife.outside.BareShop;
 import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.Outcome;
 import org.potlife.simulation.Problem;
+import org.potlife.simulation.SequenceEvaluator;
 import org.potlife.simulation.StaffedTime;
 import org.potlife.testing.SmallShop;
 
@@ -46,6 +48,27 @@ class DispatchTest {
             .min(Comparator.naturalOrder())
             .orElseThrow();
     assertThat(best).isEqualByComparingTo(least);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 70, 100, 300, 440, 500, 1000, 1435, 1440, 1480, 1600, 1930, 5000})
+  void aSetUpBeginsAsSoonAsItsFirstPieceFindsTheGarments(int garmentsFromMinute) {
+    // given a press with 40 min of set-up, of which 10 for the first piece, and three short days
+    BareShop shop =
+        BareShop.presses(new BareShop.SetUpMinutes(30, 0, 0, 0, 0, 10, 0))
+            .shifts(60, 480, 1440, 1920, 2880, 3360);
+    shop.run(shop.order(400, 1), 90).from(garmentsFromMinute);
+    Problem problem = shop.problem();
+    DispatchTimes times = new DispatchTimes(problem);
+    // when it is dispatched and simulated, with nothing else to wait for
+    int end = times.endOf(-1, 0, 0, times.openAt(0));
+    SequenceEvaluator simulated = new SequenceEvaluator(problem, false);
+    int unplaced = simulated.evaluateAsBase(new int[][] {{0}}, new int[] {1}).unplaced();
+    // then both end it at the same minute, or find that it has no place
+    assertThat(end == StaffedTime.NEVER).isEqualTo(unplaced == 1);
+    if (unplaced == 0) {
+      assertThat(end).isEqualTo(simulated.endOf(0));
+    }
   }
 
   @Test
