@@ -69,8 +69,10 @@ final class BatchWarnings {
       long minutes = Duration.between(use.to(), batch.useBy()).toMinutes();
       if (minutes < leastMinutes) {
         lines.add(
-            "%s takes the last of it %d min before it must be gone. If the press stops, discard."
-                .formatted(plan.runName(use.run()), minutes));
+            "%s takes the last of it %s before it must be gone. If the press stops, discard."
+                .formatted(
+                    plan.runName(use.run()),
+                    minutes == 0 ? "less than a minute" : minutes + " min"));
       }
     }
   }

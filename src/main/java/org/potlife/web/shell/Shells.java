@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.util.List;
 import org.potlife.plan.PlanSummary;
 import org.potlife.plan.Plans;
+import org.potlife.platform.access.Caller;
 import org.potlife.platform.problem.ProblemException;
 import org.potlife.shop.Shops;
 import org.potlife.shop.StoredShop;
@@ -18,13 +19,15 @@ public class Shells {
 
   private final Shops shops;
   private final Plans plans;
+  private final Caller caller;
   private final HttpHeaders headers;
   private final Clock clock;
 
   @Inject
-  Shells(Shops shops, Plans plans, HttpHeaders headers, Clock clock) {
+  Shells(Shops shops, Plans plans, Caller caller, HttpHeaders headers, Clock clock) {
     this.shops = shops;
     this.plans = plans;
+    this.caller = caller;
     this.headers = headers;
     this.clock = clock;
   }
@@ -54,8 +57,10 @@ public class Shells {
     return Manner.of(cookie == null ? null : cookie.getValue());
   }
 
+  /** Those that the caller may see. */
   private List<Shell.Plant> plants() {
     return shops.listPlants().stream()
+        .filter(id -> caller.plant().map(id::equals).orElse(true))
         .flatMap(id -> shops.findShop(id).stream())
         .map(shop -> new Shell.Plant(shop.plant(), shop.shop().name()))
         .toList();

@@ -281,6 +281,26 @@ class SignInTest {
     assertThat(revoked.jsonPath().getString("type")).isEqualTo("urn:potlife:problem:unauthorized");
   }
 
+  @Test
+  void aScreenNamesOnlyThePlantThatATokenIsFor() throws Exception {
+    String plant = house.plant();
+    String other = house.plant();
+    String scale = house.token(plant, Set.of("ink-room"));
+    house.account("ivo", Set.of("ink-room"));
+    String everywhere = session("ivo");
+
+    String bound = screen(given().header("Authorization", "Bearer " + scale), plant);
+
+    assertThat(bound).contains(plant).doesNotContain(other);
+    assertThat(screen(browser(everywhere), plant)).contains(plant, other);
+  }
+
+  private static String screen(RequestSpecification caller, String plant) {
+    Response screen = caller.get("/plants/" + plant + "/ink-room");
+    assertThat(screen.statusCode()).isEqualTo(200);
+    return screen.asString();
+  }
+
   private static Response asked(String token, String plant) {
     return given()
         .header("Authorization", "Bearer " + token)
