@@ -41,16 +41,14 @@ final class ShadowPrices {
   void set(double share, LineGuess guess) {
     none = share == 0;
     for (int press = 0; press < problem.presses().length; press++) {
-      if (!problem.presses()[press].staffed().closes()) {
-        continue;
-      }
+      double shareHere = problem.presses()[press].staffed().closes() ? share : 0;
       double lateBehind = 0;
       for (int place = lines.length(press) - 1; place >= 0; place--) {
         int run = lines.run(press, place);
         if (guess.late(run, guess.endOf(run)) > 0) {
           lateBehind += problem.orders()[problem.runs()[run].order()].weight();
         }
-        perMinute[run] = (int) Math.round(share * lateBehind);
+        perMinute[run] = (int) Math.round(shareHere * lateBehind);
       }
     }
   }
