@@ -22,7 +22,7 @@ class BatchWarningsTest {
 
   @Test
   void aUseThatEndsCloseToItIsNamedWithTheMinutesLeft() {
-    assertThat(warnings("14:27"))
+    assertThat(warnings("14:31"))
         .singleElement()
         .asString()
         .contains("takes the last of it 5 min before it must be gone");
@@ -30,16 +30,16 @@ class BatchWarningsTest {
 
   @Test
   void noMinuteLeftIsNotCalledNoTimeAtAll() {
-    assertThat(warnings("14:31:40"))
+    assertThat(warnings("14:35:40"))
         .singleElement()
         .asString()
         .contains("takes the last of it less than a minute before it must be gone");
   }
 
-  /** Of a batch that must be gone at 14:32, with its last use until then. */
+  /** Of a batch that must be gone at 14:36, with its last use until then. */
   private List<String> warnings(String until) {
     BatchLine batch = plan.findBatch("brick-1").orElseThrow();
-    assertThat(batch.useBy()).isEqualTo(at("14:32"));
+    assertThat(batch.useBy()).isEqualTo(at("14:36"));
     UseLine first = batch.uses().get(0);
     return BatchWarnings.of(plan, until(batch, first, at(until)));
   }
