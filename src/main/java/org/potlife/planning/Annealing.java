@@ -76,9 +76,7 @@ final class Annealing {
   private final FewMoves fewMoves;
   private final WorthATry worthATry;
   private final LineDescent descent;
-
   private final boolean hasPrices;
-
   private double together = 1;
   private int rightGuesses;
   private boolean guessedWrong;
@@ -106,7 +104,7 @@ final class Annealing {
     fewMoves = new FewMoves(problem);
     worthATry = new WorthATry(problem, lines, guess, moves, fewMoves, temperatures, budget, random);
     descent = new LineDescent(guess, budget, random);
-    hasPrices = prices.apply();
+    hasPrices = prices.exist();
   }
 
   /** Looks for plans that are better than the best so far. */

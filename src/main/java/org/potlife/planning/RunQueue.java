@@ -34,7 +34,7 @@ final class RunQueue {
   private final double[] latest;
 
   /** By place, when the press is first staffed once the garments are in house, s. */
-  private final double[] garmentsFrom;
+  private final int[] printableFrom;
 
   private int count;
 
@@ -53,7 +53,7 @@ final class RunQueue {
     runs = new int[all.length];
     urgency = new double[all.length];
     latest = new double[all.length];
-    garmentsFrom = new double[all.length];
+    printableFrom = new int[all.length];
   }
 
   /** All runs are to be dispatched again. */
@@ -66,7 +66,7 @@ final class RunQueue {
       placeOf[run] = place;
       urgency[place] = urgencyOfAll[place];
       latest[place] = due(run) - times.printS(run, press);
-      garmentsFrom[place] = staffed.next(problem.runs()[run].garmentsFrom());
+      printableFrom[place] = staffed.next(problem.runs()[run].garmentsFrom());
     }
   }
 
@@ -82,7 +82,7 @@ final class RunQueue {
       runs[place] = runs[count];
       urgency[place] = urgency[count];
       latest[place] = latest[count];
-      garmentsFrom[place] = garmentsFrom[count];
+      printableFrom[place] = printableFrom[count];
       placeOf[runs[place]] = place;
     }
   }
@@ -161,7 +161,7 @@ final class RunQueue {
      * @param leastAvoidableS no avoidable set-up of the run is shorter, s
      */
     double most(int place, int leastAvoidableS) {
-      double start = Math.max(now, garmentsFrom[place]);
+      double start = Math.max(now, printableFrom[place]);
       double slack = Math.max(0, latest[place] - start - longestSetUpS);
       return urgency[place] - slack * perSlackS - leastAvoidableS * perLostS;
     }

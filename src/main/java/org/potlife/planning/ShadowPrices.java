@@ -1,6 +1,6 @@
 package org.potlife.planning;
 
-import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.potlife.simulation.DispatchTimes;
 import org.potlife.simulation.Problem;
 
@@ -29,8 +29,12 @@ final class ShadowPrices {
   }
 
   /** Whether set-ups have a price on any press. */
-  boolean apply() {
-    return Arrays.stream(problem.presses()).anyMatch(press -> press.staffed().closes());
+  boolean exist() {
+    return IntStream.range(0, problem.presses().length).anyMatch(this::closes);
+  }
+
+  private boolean closes(int press) {
+    return problem.presses()[press].staffed().closes();
   }
 
   /**
@@ -41,7 +45,7 @@ final class ShadowPrices {
   void set(double share, LineGuess guess) {
     none = share == 0;
     for (int press = 0; press < problem.presses().length; press++) {
-      double shareHere = problem.presses()[press].staffed().closes() ? share : 0;
+      double shareHere = closes(press) ? share : 0;
       double lateBehind = 0;
       for (int place = lines.length(press) - 1; place >= 0; place--) {
         int run = lines.run(press, place);

@@ -24,7 +24,7 @@ class ShadowPricesTest {
     shop.run(shop.order(100, 7), 60);
     shop.run(shop.order(130, 3), 60);
     Desk desk = new Desk(shop.problem(), new int[][] {{0, 1, 2}}, new int[] {3});
-    assertThat(desk.prices.apply()).isTrue();
+    assertThat(desk.prices.exist()).isTrue();
     // when its set-ups are priced
     desk.priced.priceAgain(1);
     // then a minute before the first puts off both late ones, before the last only that
@@ -44,12 +44,14 @@ class ShadowPricesTest {
     shop.run(shop.order(30, 5), 60);
     shop.run(shop.order(40, 7), 60);
     Desk desk = new Desk(shop.problem(), new int[][] {{0, 1}}, new int[] {2});
+    assertThat(desk.plain.late(0, desk.plain.endOf(0))).isPositive();
+    assertThat(desk.plain.late(1, desk.plain.endOf(1))).isPositive();
     // when its set-ups are to be priced
     desk.priced.priceAgain(1);
     // then they have no price, and a search does not begin to price
     assertThat(desk.prices.of(0, 60)).isZero();
     assertThat(desk.prices.of(1, 60)).isZero();
-    assertThat(desk.prices.apply()).isFalse();
+    assertThat(desk.prices.exist()).isFalse();
   }
 
   @Test

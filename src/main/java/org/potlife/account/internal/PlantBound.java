@@ -22,12 +22,8 @@ final class PlantBound {
   @ServerRequestFilter
   void look(ContainerRequestContext request) {
     String asked = request.getUriInfo().getPathParameters().getFirst("plant");
-    caller
-        .plant()
-        .filter(own -> !own.equals(asked))
-        .ifPresent(
-            own -> {
-              throw new OtherPlant();
-            });
+    if (!caller.maySee(asked)) {
+      throw new OtherPlant();
+    }
   }
 }

@@ -62,6 +62,11 @@ public class Caller {
     return isService() ? Optional.empty() : Optional.ofNullable(identity.getAttribute(PLANT));
   }
 
+  /** Whether it may see a plant. */
+  public boolean maySee(String plant) {
+    return plant().map(own -> own.equals(plant)).orElse(true);
+  }
+
   /** Its roles with all that they bring along. */
   public Set<String> roles() {
     return isService() ? Set.of() : identity.getRoles();

@@ -60,7 +60,7 @@ public class Shells {
   /** Those that the caller may see. */
   private List<Shell.Plant> plants() {
     return shops.listPlants().stream()
-        .filter(id -> caller.plant().map(id::equals).orElse(true))
+        .filter(caller::maySee)
         .flatMap(id -> shops.findShop(id).stream())
         .map(shop -> new Shell.Plant(shop.plant(), shop.shop().name()))
         .toList();
